@@ -1,0 +1,92 @@
+package org.pumpwright.protocol;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+
+class RollOverTest {
+    private static final long RANGE = 1L << 32;
+    private static final long HALF = 1L << 31;
+
+    private final RollOver count = new RollOver();
+
+    @Test
+    void the_first_reading_is_the_count() {
+        assertThat(count.advance(RANGE - 1)).isEqualTo(RANGE - 1);
+    }
+
+    @Test
+    void the_count_goes_on_past_the_roll_over() {
+        count.advance(RANGE - 1);
+        assertThat(count.advance(0)).isEqualTo(RANGE);
+        assertThat(count.advance(5)).isEqualTo(RANGE + 5);
+    }
+
+    @Test
+    void just_below_half_the_range_ahead_is_ahead() {
+        count.advance(10);
+        assertThat(count.advance(10 + HALF - 1)).isEqualTo(10 + HALF - 1);
+        assertThat(count.behind()).isZero();
+    }
+
+    @Test
+    void half_the_range_ahead_counts_as_behind_and_leaves_the_count() {
+        count.advance(10);
+        assertThat(count.advance(10 + HALF)).isEqualTo(10);
+        assertThat(count.advance(9)).isEqualTo(10);
+        assertThat(count.behind()).isEqualTo(2);
+        assertThat(count.advance(11)).isEqualTo(11);
+    }
+
+    @Test
+    void the_same_reading_again_is_neither_ahead_nor_behind() {
+        count.advance(10);
+        assertThat(count.advance(10)).isEqualTo(10);
+        assertThat(count.behind()).isZero();
+    }
+
+    @Test
+    void after_a_restart_the_first_reading_is_the_count_again() {
+        count.advance(RANGE - 1);
+        count.advance(3);
+        count.restart();
+        assertThat(count.advance(7)).isEqualTo(7);
+    }
+
+    @Test
+    void a_reading_that_is_no_u32_is_refused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> count.advance(RANGE))
+                .withMessage("reading 4294967296 is outside 0..4294967295 (u32)");
+    }
+
+    @Property(seed = "5102", tries = 500)
+    void steps_below_half_the_range_add_up_exactly(
+            @ForAll @LongRange(max = RANGE - 1) long start,
+            @ForAll @Size(max = 50) List<@LongRange(max = HALF - 1) Long> steps) {
+        RollOver adding = new RollOver();
+        long truth = start;
+        adding.advance(truth);
+        for (long step : steps) {
+            truth += step;
+            assertThat(adding.advance(truth & (RANGE - 1))).isEqualTo(truth);
+        }
+    }
+
+    @Property(seed = "5103", tries = 500)
+    void no_readings_whatever_make_the_count_fall(@ForAll @Size(max = 50) List<@LongRange(max = RANGE - 1) Long> any) {
+        RollOver rising = new RollOver();
+        long before = 0;
+        for (long reading : any) {
+            long now = rising.advance(reading);
+            assertThat(now).isGreaterThanOrEqualTo(before);
+            before = now;
+        }
+    }
+}
