@@ -1,0 +1,85 @@
+package org.pumpwright.host.datafile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.pumpwright.host.catalog.ModelFile;
+import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.curve.CurveFile;
+import org.pumpwright.host.plan.PlanFile;
+import org.pumpwright.host.stand.StandFile;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class SchemaFilesTest {
+    private static final Map<String, List<String>> BOUNDS = Map.of(
+            "number", List.of("minimum", "maximum"),
+            "integer", List.of("minimum", "maximum"),
+            "array", List.of("minItems", "maxItems", "items"),
+            "object", List.of("properties", "additionalProperties"));
+
+    static Stream<JsonNode> schemas() throws IOException {
+        return Stream.of(
+                schema(PlanFile.class, "plan"),
+                schema(ModelFile.class, "model"),
+                schema(StandFile.class, "stand"),
+                schema(CurveFile.class, "curve"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("schemas")
+    void every_value_has_bounds_that_can_be_told(JsonNode schema) {
+        for (JsonNode value : valuesWithin(schema)) {
+            String type = value.path("type").asString("");
+            assertThat(value.propertyNames()).as(value.toString()).containsAll(BOUNDS.getOrDefault(type, List.of()));
+            if (type.equals("string")) {
+                assertThat(value.has("x-allowed") ? value.has("pattern") : value.has("maxLength"))
+                        .as(value.toString())
+                        .isTrue();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("schemas")
+    void every_key_stands_in_the_reference(JsonNode schema) throws IOException {
+        String reference = Files.readString(Path.of(System.getProperty("pumpwright.root"), "docs/reference/files.md"));
+        for (String key : schema.findValues("properties").stream()
+                .flatMap(properties -> properties.propertyNames().stream())
+                .toList()) {
+            assertThat(reference).contains("`" + key + "`");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("schemas")
+    void every_kind_of_unit_may_be_named(JsonNode schema) {
+        JsonNode kind = schema.path("properties").path("kind");
+        if (!kind.isMissingNode()) {
+            assertThat(SchemaWords.texts(kind.path("enum")))
+                    .containsExactlyElementsOf(
+                            Stream.of(UnitKind.values()).map(UnitKind::word).toList());
+        }
+    }
+
+    private static List<JsonNode> valuesWithin(JsonNode schema) {
+        return schema.findParents("type").stream()
+                .filter(node -> node.path("type").isString())
+                .filter(node -> node.size() > 1)
+                .toList();
+    }
+
+    private static JsonNode schema(Class<?> owner, String name) throws IOException {
+        try (InputStream in = owner.getResourceAsStream(name + ".schema.json")) {
+            return new JsonMapper().readTree(in);
+        }
+    }
+}
