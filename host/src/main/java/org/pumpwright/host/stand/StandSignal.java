@@ -1,0 +1,29 @@
+package org.pumpwright.host.stand;
+
+import org.pumpwright.host.trace.Sample;
+
+/** What a stand sends on its own. Thread-safe. */
+public sealed interface StandSignal permits StandSignal.Measured, StandSignal.MadeSafe {
+    /** A window of measurements. */
+    record Measured(Sample sample) implements StandSignal {}
+
+    /**
+     * The board went from armed to safe.
+     *
+     * @param cause why
+     * @param boardNanos when, by the board's time, ns
+     * @param words the reason in plain words, with figures
+     */
+    record MadeSafe(Cause cause, long boardNanos, String words) implements StandSignal {}
+
+    /** Why a board made safe. */
+    enum Cause {
+        /** The host asked for it. */
+        HOST,
+        /** The board heard no sound frame from the host for its link time-out. */
+        LINK_LOST,
+        EMERGENCY_STOP,
+        GUARD_OPEN,
+        OVER_CURRENT
+    }
+}

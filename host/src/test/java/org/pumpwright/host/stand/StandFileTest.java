@@ -1,0 +1,175 @@
+package org.pumpwright.host.stand;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.datafile.EditedFile;
+import org.pumpwright.host.quantity.FlowRate;
+import org.pumpwright.host.quantity.Pressure;
+import org.pumpwright.host.stand.StandDescription.Connection;
+import org.pumpwright.host.trace.AnalogChannel;
+import org.pumpwright.host.trace.ChannelRole;
+import org.pumpwright.host.trace.MeterChannel;
+
+class StandFileTest {
+    private static final Path SIMULATED = EditedFile.fixture("stands/simulated.yaml");
+    private static final Path BENCH = EditedFile.fixture("stands/bench-avr328.yaml");
+    private static final int FULL_SCALE = 65_536;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void the_simulated_stand_is_read() throws DataFileException {
+        StandDescription stand = StandFile.read(SIMULATED);
+        assertThat(stand.id()).isEqualTo("simulated");
+        assertThat(stand.title()).isEqualTo("Simulated stand (no hardware)");
+        assertThat(stand.connection()).isEqualTo(new Connection.Simulated());
+        assertThat(stand.driver()).isEqualTo("shop-7k8");
+        assertThat(stand.nozzle()).isEqualTo("n-0.60");
+        assertThat(stand.fluid()).isEqualTo("water");
+        assertThat(stand.supplyVolts()).isEqualTo(13.8);
+        assertThat(stand.channels().meters())
+                .extracting(MeterChannel::certificate)
+                .containsOnly("none: simulated");
+        assertThat(stand.channels().analogs())
+                .extracting(AnalogChannel::certificate)
+                .containsOnly("none: simulated");
+    }
+
+    @Test
+    void the_bench_stand_is_on_a_serial_port_that_is_to_be_found() throws DataFileException {
+        StandDescription stand = StandFile.read(BENCH);
+        assertThat(stand.connection()).isEqualTo(new Connection.Serial(Optional.empty(), 250_000, Optional.empty()));
+    }
+
+    @Test
+    void a_port_and_a_board_may_be_named() throws DataFileException {
+        String named = "baud: 115200\n    port: /dev/ttyUSB0\n    unique_id: \"0123456789012345\"";
+        StandDescription stand = StandFile.read(new EditedFile(BENCH, folder).with("baud: 250000", named));
+        assertThat(stand.connection())
+                .isEqualTo(
+                        new Connection.Serial(Optional.of("/dev/ttyUSB0"), 115_200, Optional.of("0123456789012345")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"simulated", "bench-avr328"})
+    void the_channels_are_converted_to_si(String name) throws DataFileException {
+        StandDescription stand = StandFile.read(EditedFile.fixture("stands/" + name + ".yaml"));
+        MeterChannel meter = stand.channels().flowMeter();
+        assertThat(meter.index()).isZero();
+        assertThat(meter.k().pulsesPerUsGallon()).isCloseTo(3000, within(1e-9));
+        assertThat(meter.relativeUncertainty()).isEqualTo(0.005);
+        assertThat(meter.least()).isEqualTo(FlowRate.ofGallonsPerMinute(0.2));
+
+        AnalogChannel volts = stand.channels().required(ChannelRole.VOLTS_AT_PINS);
+        assertChannel(volts, 0, 0, 20, 0.001, 0.010);
+        AnalogChannel amps = stand.channels().required(ChannelRole.SUPPLY_AMPS);
+        assertChannel(amps, 1, 0, 40, 0.005, 0.03);
+        AnalogChannel pressure = stand.channels().required(ChannelRole.OUTLET_PRESSURE);
+        double psi = Pressure.PASCALS_PER_PSI;
+        assertChannel(pressure, 2, -18.75 * psi, 168.75 * psi, 0, 0.75 * psi);
+        AnalogChannel water = stand.channels().required(ChannelRole.WATER_TEMPERATURE);
+        assertChannel(water, 3, 273.15, 373.15, 0, 0.5);
+    }
+
+    @Test
+    void a_sensor_of_half_a_volt_to_four_and_a_half_reads_its_range_on_a_converter_of_five() throws DataFileException {
+        AnalogChannel pressure = StandFile.read(SIMULATED).channels().required(ChannelRole.OUTLET_PRESSURE);
+        assertThat(pressure.si(FULL_SCALE * 0.5 / 5)).isCloseTo(0, within(1e-6));
+        assertThat(pressure.si(FULL_SCALE * 4.5 / 5) / Pressure.PASCALS_PER_PSI).isCloseTo(150, within(1e-9));
+    }
+
+    @Test
+    void the_nozzle_gives_its_flow_at_the_root_of_the_pressure() throws DataFileException {
+        double atRootPascal = StandFile.read(SIMULATED).nozzleM3PerSecondPerRootPascal();
+        FlowRate at25Psi =
+                new FlowRate(atRootPascal * Math.sqrt(Pressure.ofPsi(25).pascals()));
+        assertThat(at25Psi.gallonsPerMinute()).isCloseTo(0.60 * 5, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"volts-at-pins", "supply-amps"})
+    void a_stand_without_a_needed_channel_is_refused(String role) throws IOException {
+        Path file = without(role);
+        assertRefused(
+                file,
+                ":15: analogs has no channel with role " + role + ", without which no unit can be judged: add it");
+    }
+
+    @Test
+    void a_stand_without_a_pressure_channel_is_allowed() throws Exception {
+        Path file = without("outlet-pressure");
+        assertThat(StandFile.read(file).channels().analog(ChannelRole.OUTLET_PRESSURE))
+                .isEmpty();
+    }
+
+    @Test
+    void a_channel_in_the_unit_of_another_role_is_refused() {
+        Path file = new EditedFile(SIMULATED, folder).with("amps_at_zero: 0", "volts_at_zero: 0");
+        assertRefused(file, """
+                :23: analogs[1].amps_at_zero is missing, add it: allowed is -1000 to 1000 (A)
+                :25: analogs[1].volts_at_zero is not known here; did you mean amps_at_zero?""");
+    }
+
+    @Test
+    void two_channels_on_one_input_are_refused() {
+        Path file = new EditedFile(SIMULATED, folder).with("index: 3", "index: 2");
+        assertRefused(file, ":40: analogs[3].index is 2, which is taken in line 33 already");
+    }
+
+    @Test
+    void a_channel_without_a_span_is_refused() {
+        Path file = new EditedFile(SIMULATED, folder).with("volts_at_full_scale: 20", "volts_at_full_scale: 0.0");
+        assertRefused(file, ":19: analogs[0].volts_at_full_scale is 0.0, it must differ from volts_at_zero");
+    }
+
+    @Test
+    void a_connection_of_another_sort_is_refused() {
+        Path file = new EditedFile(SIMULATED, folder).with("connection: simulated", "connection: bluetooth");
+        assertRefused(file, ":5: connection is \"bluetooth\", allowed is simulated, or serial with its baud beneath");
+    }
+
+    @Test
+    void a_serial_connection_is_checked_within() {
+        String wrong = "baud: 300\n    unique_id: 1234567890123456\n    prot: COM3";
+        Path file = new EditedFile(BENCH, folder).with("baud: 250000", wrong);
+        assertRefused(file, """
+                :8: connection.serial.baud is 300, allowed is whole numbers from 9600 to 2000000 (baud)
+                :9: connection.serial.unique_id is 1234567890123456 (a number), allowed is 16 hexadecimal digits \
+                with small letters; for text put it in quotes
+                :10: connection.serial.prot is not known here; did you mean port?""");
+    }
+
+    private Path without(String role) throws IOException {
+        String text = Files.readString(SIMULATED);
+        int from = text.indexOf("  - role: " + role);
+        int to = text.indexOf('\n', text.indexOf("certificate:", from)) + 1;
+        return new EditedFile(SIMULATED, folder).with(text.substring(from, to), "");
+    }
+
+    private static void assertChannel(
+            AnalogChannel channel, int index, double zero, double fullScale, double gain, double offset) {
+        assertThat(channel.index()).isEqualTo(index);
+        assertThat(channel.si(0)).isCloseTo(zero, within(1e-6));
+        assertThat(channel.si(FULL_SCALE)).isCloseTo(fullScale, within(1e-6));
+        assertThat(channel.relativeUncertainty()).isEqualTo(gain);
+        assertThat(channel.offsetUncertainty()).isCloseTo(offset, within(1e-9));
+    }
+
+    private static void assertRefused(Path file, String problems) {
+        assertThatThrownBy(() -> StandFile.read(file))
+                .isInstanceOf(DataFileException.class)
+                .hasMessage(file + problems.replace("\n", "\n" + file));
+    }
+}
