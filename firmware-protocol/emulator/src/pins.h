@@ -1,0 +1,14 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later. This test program links libsimavr; see ../LICENSE.md. */
+/* Levels of the chip's pins: from outside, and to the outside. */
+#ifndef EMULATOR_PINS_H
+#define EMULATOR_PINS_H
+
+#include <simavr/sim_avr.h>
+
+#include "chip.h"
+
+void pins_drive(avr_t *avr, const struct chip_inputs *inputs);
+void pins_pulse_meter(avr_t *avr);
+struct chip_outputs pins_read(const avr_t *avr);
+
+#endif

@@ -1,0 +1,37 @@
+/* Little-endian integers in byte buffers, as the wire protocol wants them on every processor. */
+#ifndef STAND_BYTES_H
+#define STAND_BYTES_H
+
+#include <stdint.h>
+
+static inline uint16_t get_u16(const uint8_t *at) {
+    return (uint16_t)(at[0] | ((uint16_t)at[1] << 8));
+}
+
+static inline uint32_t get_u32(const uint8_t *at) {
+    return (uint32_t)get_u16(at) | ((uint32_t)get_u16(at + 2) << 16);
+}
+
+/* The put functions return the place behind what they wrote, so that fields follow one another. */
+static inline uint8_t *put_u8(uint8_t *at, uint8_t value) {
+    at[0] = value;
+    return at + 1;
+}
+
+static inline uint8_t *put_u16(uint8_t *at, uint16_t value) {
+    at[0] = (uint8_t)(value & 0xFFu);
+    at[1] = (uint8_t)(value >> 8);
+    return at + 2;
+}
+
+static inline uint8_t *put_u32(uint8_t *at, uint32_t value) {
+    put_u16(at, (uint16_t)(value & 0xFFFFu));
+    put_u16(at + 2, (uint16_t)(value >> 16));
+    return at + 4;
+}
+
+static inline uint8_t *put_i32(uint8_t *at, int32_t value) {
+    return put_u32(at, (uint32_t)value);
+}
+
+#endif

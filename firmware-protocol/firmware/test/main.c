@@ -1,0 +1,28 @@
+/* Runs all suites. The one argument is the directory of the frame fixtures. */
+#include <stdio.h>
+
+#include "check.h"
+#include "suites.h"
+
+const char *fixtures;
+
+int main(int count, char **words) {
+    if (count != 2) {
+        fputs("usage: firmware-tests FIXTURES-DIRECTORY\n", stderr);
+        return 2;
+    }
+    fixtures = words[1];
+    cobs_tests();
+    crc16_tests();
+    frame_tests();
+    golden_tests();
+    message_tests();
+    command_tests();
+    drive_tests();
+    safety_tests();
+    over_current_tests();
+    stream_tests();
+    event_tests();
+    noise_tests();
+    return check_summary();
+}

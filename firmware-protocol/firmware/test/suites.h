@@ -1,0 +1,21 @@
+/* The test suites, one file each. */
+#ifndef STAND_SUITES_H
+#define STAND_SUITES_H
+
+/* Where the fixtures are. */
+extern const char *fixtures;
+
+void cobs_tests(void);
+void crc16_tests(void);
+void frame_tests(void);
+void golden_tests(void);
+void message_tests(void);
+void command_tests(void);
+void drive_tests(void);
+void safety_tests(void);
+void over_current_tests(void);
+void stream_tests(void);
+void event_tests(void);
+void noise_tests(void);
+
+#endif

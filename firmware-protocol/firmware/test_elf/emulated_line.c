@@ -1,0 +1,187 @@
+/* The host's end of the emulated line. */
+#include <errno.h>
+#include <fcntl.h>
+#include <poll.h>
+#include <stdio.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "bytes.h"
+#include "emulated.h"
+#include "emulated_line.h"
+
+#define FRAMES_KEPT 8192u
+#define KEEP_ALIVE_US 250000u
+
+unsigned bad_frames;
+
+static char port[200];
+static int line = -1;
+static bool hung_up;
+static struct frame_receiver ear;
+static struct board_frame frames[FRAMES_KEPT];
+static unsigned frame_count;
+static unsigned looked_at;
+static uint16_t next_sequence;
+static uint32_t boot_id;
+static bool keeps_alive;
+static unsigned long long kept_alive_at;
+
+void line_start(void) {
+    bad_frames = 0;
+    next_sequence = 0;
+    keeps_alive = false;
+    kept_alive_at = 0;
+}
+
+void line_set_port(const char *new_port) {
+    snprintf(port, sizeof port, "%s", new_port);
+}
+
+void host_open(void) {
+    const uint8_t delimiter = 0;
+    host_close();
+    frame_receiver_start(&ear);
+    host_forget();
+    hung_up = false;
+    line = open(port, O_RDWR | O_NOCTTY | O_NONBLOCK | O_CLOEXEC);
+    if (line >= 0 && write(line, &delimiter, 1) != 1) {
+        printf("cannot write to %s\n", port);
+    }
+}
+
+void host_close(void) {
+    if (line >= 0) {
+        close(line);
+        line = -1;
+    }
+}
+
+bool host_hung_up(void) {
+    return hung_up;
+}
+
+void host_forget(void) {
+    frame_count = 0;
+    looked_at = 0;
+}
+
+static void keep(const struct frame *frame) {
+    if (frame_count == FRAMES_KEPT) {
+        host_forget();
+    }
+    struct board_frame *const at = &frames[frame_count++];
+    at->type = frame->type;
+    at->sequence = frame->sequence;
+    at->length = frame->length;
+    memcpy(at->payload, frame->payload, frame->length);
+}
+
+static void hear(uint8_t byte) {
+    struct frame frame;
+    const enum frame_outcome outcome = frame_receive(&ear, byte, &frame);
+    if (outcome == FRAME_GOOD) {
+        keep(&frame);
+    } else if (outcome != FRAME_NONE) {
+        bad_frames++;
+    }
+}
+
+void line_listen(void) {
+    uint8_t bytes[1024];
+    if (line < 0) {
+        return;
+    }
+    ssize_t got;
+    while ((got = read(line, bytes, sizeof bytes)) > 0) {
+        for (ssize_t i = 0; i < got; i++) {
+            hear(bytes[i]);
+        }
+    }
+    if (got == 0 || (errno != EAGAIN && errno != EINTR)) {
+        hung_up = true;
+    }
+}
+
+uint16_t host_send(uint8_t type, const uint8_t *payload, uint8_t length) {
+    const struct frame frame = {PROTOCOL_VERSION, type, next_sequence++, length, payload};
+    uint8_t wire[FRAME_WIRE_MAX(FRAME_PAYLOAD_MAX)];
+    const struct frame_written written = frame_encode(&frame, wire, sizeof wire);
+    if (line >= 0 && write(line, wire, written.length) != (ssize_t)written.length) {
+        hung_up = true;
+    }
+    return frame.sequence;
+}
+
+void host_keep_alive(bool on) {
+    keeps_alive = on;
+}
+
+void line_keep_alive(void) {
+    if (keeps_alive && pins.us - kept_alive_at >= KEEP_ALIVE_US) {
+        kept_alive_at = pins.us;
+        host_send(MESSAGE_KEEP_ALIVE, NULL, 0);
+        emulated_breathe();
+    }
+}
+
+static const struct board_frame *look_for(uint8_t type) {
+    while (looked_at < frame_count) {
+        const struct board_frame *const frame = &frames[looked_at++];
+        if (frame->type == type) {
+            return frame;
+        }
+    }
+    return NULL;
+}
+
+const struct board_frame *host_wait(uint8_t type, unsigned within_ms) {
+    for (unsigned ms = 0; ms <= within_ms; ms += EXCHANGE_MS) {
+        line_listen();
+        const struct board_frame *const frame = look_for(type);
+        if (frame != NULL) {
+            return frame;
+        }
+        emulated_breathe();
+        emulated_run_ms(EXCHANGE_MS);
+    }
+    return NULL;
+}
+
+const struct board_frame *host_hello(void) {
+    for (unsigned i = 0; i < 20; i++) {
+        host_send(MESSAGE_HELLO, NULL, 0);
+        const struct board_frame *const identity = host_wait(MESSAGE_IDENTITY, 100);
+        if (identity != NULL) {
+            boot_id = get_u32(identity->payload + 11);
+            return identity;
+        }
+    }
+    return NULL;
+}
+
+bool host_acknowledged(uint8_t type, const uint8_t *payload, uint8_t length) {
+    emulated_breathe();
+    host_forget();
+    const uint16_t sequence = host_send(type, payload, length);
+    const struct board_frame *const answer = host_wait(MESSAGE_ACKNOWLEDGE, 500);
+    return answer != NULL && get_u16(answer->payload) == sequence && answer->payload[2] == type;
+}
+
+bool host_arm(void) {
+    uint8_t payload[4];
+    put_u32(payload, boot_id);
+    return host_acknowledged(MESSAGE_ARM, payload, sizeof payload);
+}
+
+bool host_drive(uint32_t duty, uint16_t ramp) {
+    uint8_t payload[7];
+    put_u16(put_u32(put_u8(payload, 0), duty), ramp);
+    return host_acknowledged(MESSAGE_DRIVE, payload, sizeof payload);
+}
+
+bool host_stream(uint16_t period_ms) {
+    uint8_t payload[2];
+    put_u16(payload, period_ms);
+    return host_acknowledged(MESSAGE_STREAM, payload, sizeof payload);
+}
