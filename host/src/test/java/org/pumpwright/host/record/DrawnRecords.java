@@ -1,0 +1,210 @@
+package org.pumpwright.host.record;
+
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.Supplier;
+import org.pumpwright.host.curve.Band;
+import org.pumpwright.host.curve.Conditions;
+import org.pumpwright.host.grade.Cause;
+import org.pumpwright.host.grade.Feature;
+import org.pumpwright.host.grade.FeatureJudgement;
+import org.pumpwright.host.grade.Grade;
+import org.pumpwright.host.grade.StandCheck;
+import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.quantity.Duty;
+import org.pumpwright.host.quantity.FlowRate;
+import org.pumpwright.host.quantity.KFactor;
+import org.pumpwright.host.quantity.Uncertain;
+import org.pumpwright.host.record.RunRecord.CurveUsed;
+import org.pumpwright.host.record.RunRecord.StandUsed;
+import org.pumpwright.host.record.RunRecord.Subject;
+import org.pumpwright.host.trace.AnalogChannel;
+import org.pumpwright.host.trace.ChannelRole;
+import org.pumpwright.host.trace.Channels;
+import org.pumpwright.host.trace.Ending;
+import org.pumpwright.host.trace.Leg;
+import org.pumpwright.host.trace.MeterChannel;
+import org.pumpwright.host.trace.PointMark;
+import org.pumpwright.host.trace.Sample;
+import org.pumpwright.host.trace.Trace;
+
+/** Draws records of any content, all of it from one seed. */
+final class DrawnRecords {
+    private static final String[] TEXTS = {
+        "",
+        " ",
+        "no plate",
+        "D-10442",
+        "\"quoted\" \\ back",
+        "line\nbreak\ttab",
+        "Łódź ± 20 °C",
+        "\uD83D\uDEB0 tap",
+        "null",
+        "\u0000\u001f",
+        "  \"sha256_of_all_lines_above\": \"0\"\n}\n"
+    };
+
+    private final Random random;
+
+    private DrawnRecords(long seed) {
+        random = new Random(seed);
+    }
+
+    static RunRecord draw(long seed) {
+        return new DrawnRecords(seed).run();
+    }
+
+    private RunRecord run() {
+        return new RunRecord(
+                text(),
+                time(),
+                text(),
+                new Subject(text(), text(), text(), text(), random.nextBoolean()),
+                new StandUsed(text(), text(), text(), text(), text(), integer(), integer()),
+                new Conditions(text(), text(), number(), text(), text()),
+                text(),
+                random.nextBoolean()
+                        ? Optional.empty()
+                        : Optional.of(new CurveUsed(text(), random.nextInt(), number(), text(), random.nextBoolean())),
+                new Ending(choice(Ending.Kind.values()), text()),
+                grade(),
+                trace());
+    }
+
+    private Grade grade() {
+        return new Grade(
+                choice(Verdict.values()),
+                some(this::text),
+                some(() -> new StandCheck(text(), random.nextBoolean(), text(), text())),
+                some(this::feature),
+                some(() -> new Cause(text(), text(), text())),
+                text(),
+                text(),
+                random.nextBoolean());
+    }
+
+    private FeatureJudgement feature() {
+        double low = number();
+        double dof = random.nextInt(3) == 0 ? Double.POSITIVE_INFINITY : 1 + random.nextDouble() * 100;
+        return new FeatureJudgement(
+                new Feature(choice(Feature.Kind.values()), duty()),
+                random.nextInt(10) == 0 ? Double.NaN : number(),
+                new Uncertain(number(), Math.abs(number()), dof),
+                new Band(low, low + random.nextDouble(), low + 1 + random.nextDouble()),
+                number(),
+                choice(FeatureJudgement.Decision.values()),
+                random.nextBoolean());
+    }
+
+    private Trace trace() {
+        int meters = random.nextInt(3);
+        int analogs = random.nextInt(5);
+        int drives = random.nextInt(3);
+        return new Trace(channels(), some(() -> sample(meters, analogs, drives)), some(this::point));
+    }
+
+    private Channels channels() {
+        MeterChannel meter = new MeterChannel(
+                random.nextInt(2),
+                new KFactor(1 + random.nextDouble() * 1e6),
+                random.nextDouble(),
+                new FlowRate(number()),
+                text());
+        List<AnalogChannel> analogs = new ArrayList<>();
+        for (ChannelRole role : ChannelRole.values()) {
+            if (random.nextBoolean()) {
+                analogs.add(new AnalogChannel(
+                        role,
+                        random.nextInt(4),
+                        number(),
+                        1 + random.nextDouble(),
+                        random.nextDouble(),
+                        random.nextDouble(),
+                        text()));
+            }
+        }
+        return new Channels(List.of(meter), analogs);
+    }
+
+    private Sample sample(int meters, int analogs, int drives) {
+        return new Sample(
+                integer(),
+                times(meters, () -> new Sample.MeterCount(integer(), integer())),
+                times(
+                        analogs,
+                        () -> new Sample.AnalogReading(random.nextInt(), random.nextInt(65536), random.nextInt(65536))),
+                times(drives, this::duty),
+                random.nextBoolean(),
+                random.nextBoolean(),
+                random.nextBoolean());
+    }
+
+    private PointMark point() {
+        long set = random.nextInt(1_000_000);
+        return new PointMark(
+                random.nextInt(20),
+                choice(Leg.values()),
+                duty(),
+                set,
+                set + random.nextInt(1000),
+                set + 1000 + (random.nextLong() >>> 2),
+                random.nextBoolean(),
+                random.nextBoolean());
+    }
+
+    private OffsetDateTime time() {
+        ZoneOffset offset = ZoneOffset.ofTotalSeconds(random.nextInt(2 * 18 * 60) * 60 - 18 * 3600);
+        return Instant.ofEpochSecond(random.nextInt(), random.nextInt(1_000_000_000))
+                .atOffset(offset);
+    }
+
+    /** Often near 2^53, where a JSON number stops being exact. */
+    private long integer() {
+        return switch (random.nextInt(5)) {
+            case 0 -> (1L << 53) + random.nextInt(3) - 1;
+            case 1 -> -(1L << 53) - random.nextInt(3) + 1;
+            case 2 -> random.nextLong();
+            default -> random.nextInt(1_000_000);
+        };
+    }
+
+    private double number() {
+        return switch (random.nextInt(6)) {
+            case 0 -> 0;
+            case 1 -> -0.0;
+            case 2 -> random.nextInt(1000);
+            case 3 -> random.nextDouble() * 1e-300;
+            case 4 -> random.nextGaussian() * 1e15;
+            default -> random.nextGaussian();
+        };
+    }
+
+    private Duty duty() {
+        return new Duty(random.nextInt(Duty.FULL_PARTS + 1));
+    }
+
+    private String text() {
+        return choice(TEXTS);
+    }
+
+    private <T> T choice(T[] values) {
+        return values[random.nextInt(values.length)];
+    }
+
+    private <T> List<T> some(Supplier<T> draw) {
+        return times(random.nextInt(6), draw);
+    }
+
+    private static <T> List<T> times(int count, Supplier<T> draw) {
+        List<T> values = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            values.add(draw.get());
+        }
+        return values;
+    }
+}

@@ -1,0 +1,96 @@
+package org.pumpwright.host.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.pumpwright.host.grade.Feature;
+import org.pumpwright.host.grade.FeatureJudgement;
+import org.pumpwright.host.grade.Grade;
+import org.pumpwright.host.quantity.Duty;
+import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.trace.Leg;
+
+class SweepLineTest {
+    private static RunRecord with(RunRecord run, List<FeatureJudgement> features) {
+        Grade was = run.grade();
+        return SampleRecords.withGrade(
+                run,
+                new Grade(
+                        was.verdict(),
+                        was.reasons(),
+                        was.standChecks(),
+                        features,
+                        was.causes(),
+                        was.nextTest(),
+                        was.rule(),
+                        was.advisory()));
+    }
+
+    private static List<Optional<Leg>> legs(RunRecord run) {
+        return SweepLine.of(run).stream().map(SweepLine::leg).toList();
+    }
+
+    @Test
+    void each_feature_belongs_to_the_point_at_which_it_was_measured() {
+        List<SweepLine> lines = SweepLine.of(SampleRecords.pass());
+        assertThat(lines)
+                .extracting(line -> line.leg().orElseThrow() + " " + line.duty().print())
+                .containsExactly(
+                        "UP 20 %",
+                        "UP 30 %",
+                        "UP 50 %",
+                        "UP 75 %",
+                        "UP 100 %",
+                        "DOWN 75 %",
+                        "DOWN 50 %",
+                        "DOWN 30 %",
+                        "REPEAT 20 %");
+        assertThat(lines).allMatch(line -> line.features().size() == 2);
+        assertThat(lines.stream()
+                        .filter(SweepLine::judged)
+                        .map(line -> line.duty().print()))
+                .containsExactly("30 %", "50 %", "100 %");
+    }
+
+    @Test
+    void the_quantities_may_come_one_after_the_other() {
+        RunRecord run = SampleRecords.pass();
+        List<FeatureJudgement> features = new ArrayList<>();
+        for (Feature.Kind kind : Feature.Kind.values()) {
+            run.grade().features().stream()
+                    .filter(f -> f.feature().quantity() == kind)
+                    .forEach(features::add);
+        }
+        assertThat(SweepLine.of(with(run, features))).isEqualTo(SweepLine.of(run));
+    }
+
+    @Test
+    void a_judged_feature_is_of_the_way_up_even_when_features_before_it_are_missing() {
+        RunRecord run = SampleRecords.pass();
+        List<FeatureJudgement> judged =
+                run.grade().features().stream().filter(FeatureJudgement::judged).toList();
+        assertThat(legs(with(run, judged)))
+                .containsExactly(Optional.of(Leg.UP), Optional.of(Leg.UP), Optional.of(Leg.UP));
+    }
+
+    @Test
+    void a_feature_of_no_point_of_the_trace_keeps_a_line_of_its_own() {
+        RunRecord run = SampleRecords.pass();
+        FeatureJudgement one = run.grade().features().get(0);
+        FeatureJudgement stray = new FeatureJudgement(
+                new Feature(Feature.Kind.FLOW, Duty.ofPercent(42)),
+                one.effectiveVolts(),
+                one.measured(),
+                one.limits(),
+                one.guard(),
+                one.decision(),
+                false);
+        List<SweepLine> lines = SweepLine.of(with(run, List.of(one, stray)));
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(1).point()).isEmpty();
+        assertThat(lines.get(1).duty().print()).isEqualTo("42 %");
+    }
+}

@@ -1,0 +1,78 @@
+package org.pumpwright.host.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.RunRecord;
+
+class TextReportTest {
+    private static String page(RunRecord run) {
+        return TextReport.page(run, UnitSystem.US);
+    }
+
+    private static void assertFitsAnyTerminal(String page) {
+        assertThat(page.lines()).allMatch(line -> line.length() <= 80);
+        assertThat(page.chars()).allMatch(c -> c == '\n' || (c >= ' ' && c <= '~'));
+    }
+
+    @Test
+    void every_paper_fits_80_columns_of_plain_ascii() {
+        for (RunRecord run : PaperSamplesTest.samples().values()) {
+            for (UnitSystem units : UnitSystem.values()) {
+                assertFitsAnyTerminal(TextReport.page(run, units));
+            }
+        }
+    }
+
+    @Property(seed = "20260402", tries = 200)
+    void no_serial_number_can_break_the_page_or_command_the_terminal(@ForAll String serial) {
+        assertFitsAnyTerminal(page(SampleRecords.withSerial(SampleRecords.fail(), serial)));
+    }
+
+    @Test
+    void the_verdict_and_each_judged_feature_stand_in_lines_of_their_own() {
+        assertThat(page(SampleRecords.fail()).lines())
+                .contains(
+                        "|   FAIL   |  not as good as a healthy unit",
+                        "flow at 30 %        0.74 gal/min  0.96 to 1.14   -30.0 +- 1.1     FAIL low",
+                        "motor amps at 30 %        2.79 A  2.82 to 3.98   -18.0 +- 2.0     near low",
+                        "flow at 50 %        1.50 gal/min  1.89 to 2.23   -27.0 +- 1.2     FAIL low",
+                        "flow at 100 %       3.05 gal/min  3.53 to 4.19   -21.0 +- 1.3     FAIL low",
+                        "NEXT: open the head, look for debris under a valve; photograph before cleaning.")
+                .contains("flow at 100 %       ---#---------[======|======]-------------");
+    }
+
+    @Test
+    void an_invalid_run_shows_what_to_put_right_and_nothing_of_the_unit() {
+        assertThat(page(SampleRecords.invalid()))
+                .contains("|   INVALID   |  the run does not count; it says nothing about the unit")
+                .contains("Nothing on this paper speaks for or against the unit.")
+                .contains("  NOT OK  supply at rest: 12.02 V", "Do: charge the battery or set the supply to 13.8 V")
+                .doesNotContain("healthy  ", "FAIL", "pass\n");
+    }
+
+    @Test
+    void practice_is_said_at_the_begin_and_at_the_end() {
+        assertThat(page(SampleRecords.pass()).split(java.util.regex.Pattern.quote(Words.PRACTICE), -1))
+                .hasSize(3);
+        assertThat(page(SampleRecords.real(SampleRecords.pass()))).doesNotContain("PRACTICE");
+    }
+
+    @Test
+    void the_curve_the_rule_and_the_caution_are_on_the_page() {
+        assertThat(page(SampleRecords.pass()))
+                .contains("n = 10 known-good units (simulated), k = 3.39")
+                .contains("guard 1.645 u")
+                .contains("Never feel for a leak with")
+                .contains("The stand measures; a person decides on warranty.");
+    }
+
+    @Test
+    void signs_that_are_not_ascii_are_spelled() {
+        assertThat(AsciiText.of("20 °C ± 1 µΩ – Müller Łódź \u001b[31m"))
+                .isEqualTo("20 deg C +- 1 uohm - Muller ?odz ?[31m");
+    }
+}
