@@ -10,7 +10,8 @@ package org.pumpwright.host.curve;
 public record Band(double low, double centre, double high) {
     public Band {
         if (!(low <= centre && centre <= high)) {
-            throw new IllegalArgumentException("band %s to %s does not hold its centre %s".formatted(low, high, centre));
+            throw new IllegalArgumentException(
+                    "band %s to %s does not hold its centre %s".formatted(low, high, centre));
         }
     }
 }

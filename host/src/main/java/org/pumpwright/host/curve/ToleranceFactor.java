@@ -25,18 +25,34 @@ public final class ToleranceFactor {
      * ISO 16269-6; Howe's formula is an approximation to it).
      *
      * @param units n, 2 to 10000
-     * @param coverage 0.5 to 0.9999
+     * @param coverage 0.5 to 0.99999
      * @param confidence 0.5 to 0.9999
      */
     public static double twoSided(int units, double coverage, double confidence) {
         Require.inRange("number of units", units, 2, 10_000, "");
-        Require.inRange("coverage", coverage, 0.5, 0.9999, "");
+        Require.inRange("coverage", coverage, 0.5, 0.99999, "");
         Require.inRange("confidence", confidence, 0.5, 0.9999, "");
         ChiSquaredDistribution spread = new ChiSquaredDistribution(units - 1);
         GaussIntegrator nodes = new GaussIntegratorFactory().legendre(NODES, 0, WIDEST_MEAN);
         double[] halfWidths = halfWidths(nodes, units, coverage);
         return solver().solve(
                         MOST_STEPS, k -> confidence(nodes, halfWidths, spread, units, k) - confidence, 0.1, 100_000);
+    }
+
+    /**
+     * Two-sided factor for several features judged together: at least the share {@code coverage} of the population has
+     * <em>all</em> of them inside {@code mean +- k s}. Each feature is given an equal part of what may lie outside
+     * (Bonferroni's inequality), which is on the safe side however the features go together.
+     *
+     * @param units n, 2 to 10000
+     * @param features how many are judged, 1 to 100
+     * @param coverage 0.5 to 0.999
+     * @param confidence 0.5 to 0.9999, of each feature
+     */
+    public static double joint(int units, int features, double coverage, double confidence) {
+        Require.inRange("number of features", features, 1, 100, "");
+        Require.inRange("coverage", coverage, 0.5, 0.999, "");
+        return twoSided(units, 1 - (1 - coverage) / features, confidence);
     }
 
     /** At each node of the sample mean: how wide an interval about it must be to hold the coverage. */

@@ -1,0 +1,98 @@
+package org.pumpwright.host.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.pumpwright.host.catalog.ModelFile;
+import org.pumpwright.host.catalog.UnitModel;
+import org.pumpwright.host.curve.Conditions;
+import org.pumpwright.host.curve.CurveFile;
+import org.pumpwright.host.curve.HealthyCurve;
+import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.plan.Plan;
+import org.pumpwright.host.plan.PlanFile;
+import org.pumpwright.host.stand.StandDescription;
+import org.pumpwright.host.stand.StandFile;
+
+/**
+ * The shop's data files: stands, models, plans and healthy curves, each kind in a folder of its own, found by the file's
+ * name without its ending. Thread-safe.
+ */
+public final class Shelf {
+    private static final String ENDING = ".yaml";
+
+    private final Path data;
+
+    /** @param data the folder that holds {@code stands}, {@code models}, {@code plans} and {@code curves} */
+    public Shelf(Path data) {
+        this.data = data;
+    }
+
+    /** A stand by its name, or by the path of its file. */
+    public StandDescription stand(String name) throws OrderException, DataFileException {
+        return StandFile.read(file("stand", "stands", name));
+    }
+
+    /** A unit model by its name. */
+    public UnitModel model(String name) throws OrderException, DataFileException {
+        return ModelFile.read(file("model", "models", name));
+    }
+
+    /** A plan by its name, or by the path of its file. */
+    public Plan plan(String name) throws OrderException, DataFileException {
+        return PlanFile.read(file("plan", "plans", name));
+    }
+
+    /** The newest healthy curve that belongs to these conditions. */
+    public Optional<HealthyCurve> curve(Conditions conditions) throws OrderException, DataFileException {
+        HealthyCurve newest = null;
+        for (HealthyCurve curve : curves()) {
+            boolean newer = newest == null || curve.version() > newest.version();
+            if (newer && curve.conditions().differences(conditions).isEmpty()) {
+                newest = curve;
+            }
+        }
+        return Optional.ofNullable(newest);
+    }
+
+    private List<HealthyCurve> curves() throws OrderException, DataFileException {
+        List<HealthyCurve> curves = new ArrayList<>();
+        for (String name : names("curves")) {
+            curves.add(CurveFile.read(data.resolve("curves").resolve(name + ENDING)));
+        }
+        return curves;
+    }
+
+    private Path file(String kind, String folder, String name) throws OrderException {
+        if (name.endsWith(ENDING)) {
+            return Path.of(name);
+        }
+        List<String> known = names(folder);
+        if (!known.contains(name)) {
+            throw new OrderException("there is no %s '%s'. Known are: %s. A new one is a file in %s."
+                    .formatted(kind, name, String.join(", ", known), data.resolve(folder)));
+        }
+        return data.resolve(folder).resolve(name + ENDING);
+    }
+
+    private List<String> names(String folder) throws OrderException {
+        Path where = data.resolve(folder);
+        if (!Files.isDirectory(where)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(where)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(file -> file.endsWith(ENDING))
+                    .map(file -> file.substring(0, file.length() - ENDING.length()))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new OrderException(
+                    "%s can't be read: %s. Check the folder's rights.".formatted(where, e.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package org.pumpwright.host.app;
+
+import java.util.List;
+import org.pumpwright.host.grade.StandAtRestChecks;
+import org.pumpwright.host.grade.StandCheck;
+import org.pumpwright.host.grade.StandExpectations;
+import org.pumpwright.host.run.RunOutcome;
+import org.pumpwright.host.run.StandAtRest;
+import org.pumpwright.host.stand.Stand;
+import org.pumpwright.host.stand.StandDescription;
+import org.pumpwright.host.stand.StandException;
+import org.pumpwright.host.stand.StandIdentity;
+
+/** Whether a stand is fit to test with, found without driving anything. Confined to the run thread. */
+public final class StandCheckUp {
+    private static final double SECONDS = 2;
+
+    private StandCheckUp() {}
+
+    /**
+     * What was found.
+     *
+     * @param identity who answered
+     * @param outcome what was recorded at rest
+     * @param checks each check
+     */
+    public record Finding(StandIdentity identity, RunOutcome outcome, List<StandCheck> checks) {
+        /** True when every check held. */
+        public boolean fit() {
+            return checks.stream().allMatch(StandCheck::ok);
+        }
+    }
+
+    /**
+     * Opens the stand, arms it, and watches it at rest.
+     *
+     * @throws StandException when it can't be reached or refuses to arm
+     */
+    public static Finding of(Stand stand) throws StandException {
+        StandDescription description = stand.description();
+        StandIdentity identity = stand.open();
+        RunOutcome outcome = StandAtRest.record(stand, SECONDS);
+        StandExpectations expected =
+                new StandExpectations(description.supplyVolts(), description.nozzleM3PerSecondPerRootPascal());
+        return new Finding(identity, outcome, StandAtRestChecks.of(outcome.trace(), expected));
+    }
+}

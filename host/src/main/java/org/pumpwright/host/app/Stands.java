@@ -1,0 +1,128 @@
+package org.pumpwright.host.app;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.pumpwright.host.stand.Stand;
+import org.pumpwright.host.stand.StandDescription;
+import org.pumpwright.host.stand.StandDescription.Connection;
+import org.pumpwright.host.stand.StandException;
+import org.pumpwright.host.stand.StandIdentity;
+import org.pumpwright.host.stand.serial.SerialPorts;
+import org.pumpwright.host.stand.simulated.SimulatedBoard;
+import org.pumpwright.host.stand.simulated.SimulatedLine;
+import org.pumpwright.host.stand.wire.Line;
+import org.pumpwright.host.stand.wire.WireStand;
+import org.pumpwright.host.stand.wire.WireTiming;
+
+/** Reaches stands: by their description, and by asking every port who is there. Thread-safe. */
+public final class Stands {
+    private static final Duration PROBE_HELLO = Duration.ofMillis(1500);
+
+    private final WireTiming timing;
+    private final SerialOpener opener;
+
+    /** Opens a serial port; {@code SerialPorts::open} but in tests. */
+    @FunctionalInterface
+    public interface SerialOpener {
+        /** Opens the port of this path at this line speed. */
+        Line open(String port, int baud) throws StandException;
+    }
+
+    /**
+     * Reaches stands in one way.
+     *
+     * @param timing times on the wire
+     * @param opener opens serial ports
+     */
+    public Stands(WireTiming timing, SerialOpener opener) {
+        this.timing = timing;
+        this.opener = opener;
+    }
+
+    /**
+     * How a stand is to be reached this time.
+     *
+     * @param port overrides the port of the description
+     * @param unit what hangs on a simulated stand
+     * @param pace of a simulated stand: virtual seconds in a second, 0 for as fast as the machine can
+     */
+    public record Reach(Optional<String> port, PracticeUnit unit, double pace) {}
+
+    /**
+     * A port and who answered there.
+     *
+     * @param port path
+     * @param board who answered; empty when nobody did
+     * @param trouble why nobody did; empty when somebody did
+     */
+    public record Found(String port, Optional<StandIdentity> board, String trouble) {}
+
+    /**
+     * Makes a stand, not yet opened.
+     *
+     * @throws OrderException when no port is given and none is found
+     */
+    public Stand reach(StandDescription description, Reach reach) throws OrderException {
+        if (description.connection() instanceof Connection.Serial serial) {
+            String port = reach.port().or(serial::port).isPresent()
+                    ? reach.port().or(serial::port).orElseThrow()
+                    : onlyPort(description);
+            return serial(description, port, serial.baud(), timing);
+        }
+        if (reach.port().isPresent()) {
+            throw new OrderException(
+                    "stand '%s' is simulated and has no port. Leave --port away, or choose a stand on a serial"
+                                    .formatted(description.id())
+                            + " port.");
+        }
+        SimulatedBoard board = new SimulatedBoard(reach.unit().plant(), description.channels());
+        return new WireStand(description, () -> new SimulatedLine(board, reach.pace()), timing);
+    }
+
+    /** Asks the ports of the machine, and others, who is there. Opening a port may reset its board. */
+    public List<Found> find(StandDescription description, int baud, List<String> otherPorts) {
+        Set<String> ports = new LinkedHashSet<>(otherPorts);
+        SerialPorts.listed().forEach(listed -> ports.add(listed.path()));
+        List<Found> found = new ArrayList<>();
+        for (String port : ports) {
+            found.add(ask(description, port, baud));
+        }
+        return found;
+    }
+
+    private Found ask(StandDescription description, String port, int baud) {
+        try (Stand stand = serial(description, port, baud, timing.withHello(PROBE_HELLO))) {
+            return new Found(port, Optional.of(stand.open()), "");
+        } catch (StandException e) {
+            return new Found(port, Optional.empty(), e.getMessage());
+        }
+    }
+
+    private String onlyPort(StandDescription description) throws OrderException {
+        List<String> answering = find(description, baud(description), List.of()).stream()
+                .filter(found -> found.board().isPresent())
+                .map(Found::port)
+                .toList();
+        if (answering.size() == 1) {
+            return answering.get(0);
+        }
+        String seen = answering.isEmpty()
+                ? "no board answered on any port"
+                : "several boards answered: " + String.join(", ", answering);
+        throw new OrderException(
+                "stand '%s' has no port in its file, and %s. Plug the board in, or give its port: --port PATH"
+                        .formatted(description.id(), seen));
+    }
+
+    private static int baud(StandDescription description) {
+        return description.connection() instanceof Connection.Serial serial ? serial.baud() : 0;
+    }
+
+    private Stand serial(StandDescription description, String port, int baud, WireTiming timing) {
+        return new WireStand(description, () -> opener.open(port, baud), timing);
+    }
+}

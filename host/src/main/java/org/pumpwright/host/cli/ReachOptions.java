@@ -1,0 +1,28 @@
+package org.pumpwright.host.cli;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.app.PracticeUnit;
+import org.pumpwright.host.app.Stands;
+import picocli.CommandLine.Option;
+
+/** Which stand, and how it is reached: the same options on every command that uses one. */
+final class ReachOptions {
+    @Option(
+            names = "--stand",
+            required = true,
+            paramLabel = "NAME",
+            description = "The stand: 'simulated', 'serial', another file in fixtures/stands, or a path.")
+    String stand = "";
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "Serial port; without it the stand's own, or the only one.")
+    @Nullable
+    String port;
+
+    Stands.Reach reach(PracticeUnit unit, double pace) {
+        return new Stands.Reach(Optional.ofNullable(port), unit, pace);
+    }
+}

@@ -1,0 +1,79 @@
+package org.pumpwright.host.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.OrderException;
+import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.record.RunRecordException;
+import org.pumpwright.host.report.TextReport;
+import org.pumpwright.host.run.StopButton;
+import org.pumpwright.host.stand.StandException;
+
+/** Has one order carried out while a person watches the terminal, and can stop it with Ctrl-C. */
+final class RunDesk {
+    private static final long PATIENCE_SECONDS = 3;
+
+    private final Workshop workshop;
+    private final PrintWriter out;
+
+    RunDesk(Workshop workshop, PrintWriter out) {
+        this.workshop = workshop;
+        this.out = out;
+    }
+
+    int carryOut(Acceptance.Order order, PaperOptions papers)
+            throws OrderException, DataFileException, StandException, RunRecordException {
+        caution();
+        StopButton stop = new StopButton();
+        CountDownLatch done = new CountDownLatch(1);
+        Thread onInterrupt = new Thread(() -> stopAndWait(stop, done), "stop on Ctrl-C");
+        Runtime.getRuntime().addShutdownHook(onInterrupt);
+        try {
+            Progress progress = new Progress(out, order.units(), workshop.livePerson() && !papers.quiet);
+            Acceptance.Result result =
+                    workshop.acceptance(papers.records(workshop)).carryOut(order, progress, stop);
+            show(result, order);
+            return ExitCode.of(result.record().grade().verdict());
+        } finally {
+            done.countDown();
+            forget(onInterrupt);
+        }
+    }
+
+    private void caution() {
+        out.println("Caution: this program is not a safety device. Know where the emergency stop is. Hose and");
+        out.println("fittings tight, guard closed, eye protection on; water only, no product in the unit.");
+        out.println();
+    }
+
+    private void show(Acceptance.Result result, Acceptance.Order order) {
+        out.println();
+        out.print(TextReport.page(result.record(), order.units()));
+        out.println();
+        out.println("Page to print  " + result.kept().page());
+        out.println("Record         " + result.kept().record());
+    }
+
+    /** The process ends with this thread, so it waits until the run has ended safe and its record is kept. */
+    private static void stopAndWait(StopButton stop, CountDownLatch done) {
+        stop.press("stopped at the keyboard");
+        try {
+            if (!done.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                Runtime.getRuntime().halt(ExitCode.STAND);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void forget(Thread hook) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // The process is ending already, by this very hook: there is nothing to forget.
+            return;
+        }
+    }
+}

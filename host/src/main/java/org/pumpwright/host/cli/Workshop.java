@@ -1,0 +1,30 @@
+package org.pumpwright.host.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.RecordFolder;
+import org.pumpwright.host.app.Shelf;
+import org.pumpwright.host.app.Stands;
+
+/**
+ * What the commands are given by their surroundings, so that tests can give them others. Thread-safe.
+ *
+ * @param home folder of the program, with its data files
+ * @param clock the shop's time and zone
+ * @param stands reaches stands
+ * @param livePerson whether a person watches the terminal
+ */
+record Workshop(Path home, Clock clock, Stands stands, boolean livePerson) {
+    Shelf shelf() {
+        return new Shelf(home.resolve("fixtures"));
+    }
+
+    Path records() {
+        return home.resolve("records");
+    }
+
+    Acceptance acceptance(Path records) {
+        return new Acceptance(shelf(), stands, new RecordFolder(records), clock);
+    }
+}

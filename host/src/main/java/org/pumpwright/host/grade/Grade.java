@@ -1,0 +1,32 @@
+package org.pumpwright.host.grade;
+
+import java.util.List;
+
+/**
+ * The whole judgement of one run. Thread-safe.
+ *
+ * @param verdict the verdict
+ * @param reasons why, in plain words, the weightiest first; never empty
+ * @param standChecks every check of the stand and the run
+ * @param features judged features and points for information, in the order of the sweep
+ * @param causes the likeliest first; empty unless something failed or is near
+ * @param nextTest what to do next; empty after a PASS
+ * @param rule the decision rule in words
+ * @param advisory true when the curve is provisional: the verdict then only advises
+ */
+public record Grade(
+        Verdict verdict,
+        List<String> reasons,
+        List<StandCheck> standChecks,
+        List<FeatureJudgement> features,
+        List<Cause> causes,
+        String nextTest,
+        String rule,
+        boolean advisory) {
+    public Grade {
+        reasons = List.copyOf(reasons);
+        standChecks = List.copyOf(standChecks);
+        features = List.copyOf(features);
+        causes = List.copyOf(causes);
+    }
+}

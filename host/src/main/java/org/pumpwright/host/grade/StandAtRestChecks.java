@@ -1,0 +1,19 @@
+package org.pumpwright.host.grade;
+
+import java.util.List;
+import org.pumpwright.host.trace.Trace;
+
+/** The checks of a stand that need no driven unit: for a look at the stand before the work. Thread-safe. */
+public final class StandAtRestChecks {
+    private StandAtRestChecks() {}
+
+    /**
+     * Supply and zeros of a stand that was armed and not driven.
+     *
+     * @param trace recorded armed and at rest
+     * @param stand what a stand in order shows
+     */
+    public static List<StandCheck> of(Trace trace, StandExpectations stand) {
+        return RestChecks.of(RestReading.of(trace), stand);
+    }
+}

@@ -1,0 +1,65 @@
+package org.pumpwright.host.run;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.pumpwright.host.stand.Stand;
+import org.pumpwright.host.stand.StandException;
+import org.pumpwright.host.stand.StandSignal;
+import org.pumpwright.host.stand.StandSignal.MadeSafe;
+import org.pumpwright.host.stand.StandSignal.Measured;
+import org.pumpwright.host.trace.Ending;
+import org.pumpwright.host.trace.Sample;
+import org.pumpwright.host.trace.Trace;
+
+/** Arms an opened stand, drives nothing, and records its zeros. Confined to the run thread. */
+public final class StandAtRest {
+    private static final double CONTACTOR_SECONDS = 0.2;
+    private static final Duration WAIT = Duration.ofMillis(100);
+
+    private StandAtRest() {}
+
+    /**
+     * Records the stand at rest for a while.
+     *
+     * @param seconds how long
+     * @throws StandException when the stand is lost or refuses to arm; the path to safe has been taken then too
+     */
+    public static RunOutcome record(Stand stand, double seconds) throws StandException {
+        List<Sample> samples = new ArrayList<>();
+        Ending ending = new Ending(Ending.Kind.COMPLETED, "the stand was watched at rest");
+        SafeState safe;
+        try {
+            stand.arm();
+            Optional<MadeSafe> made = collect(stand, samples, seconds);
+            if (made.isPresent()) {
+                ending = new Ending(Ending.Kind.STOPPED_BY_BOARD, made.get().words());
+            }
+        } finally {
+            safe = SafePath.take(stand);
+        }
+        return new RunOutcome(
+                new Trace(stand.description().channels(), samples, List.of()), ending, safe, SampleGaps.lost(samples));
+    }
+
+    private static Optional<MadeSafe> collect(Stand stand, List<Sample> samples, double seconds) throws StandException {
+        double begin = -1;
+        while (true) {
+            Optional<StandSignal> signal = stand.await(WAIT);
+            if (signal.isPresent() && signal.get() instanceof MadeSafe made) {
+                return Optional.of(made);
+            }
+            if (signal.isPresent() && signal.get() instanceof Measured measured) {
+                double now = measured.sample().boardSeconds();
+                begin = begin < 0 ? now : begin;
+                if (now - begin >= CONTACTOR_SECONDS) {
+                    samples.add(measured.sample());
+                }
+                if (now - begin >= CONTACTOR_SECONDS + seconds) {
+                    return Optional.empty();
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package org.pumpwright.host;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+
+/** Which package may use which, and where each library is confined: the table of DEVELOPERS.md as tests. */
+@AnalyzeClasses(packages = "org.pumpwright", importOptions = ImportOption.DoNotIncludeTests.class)
+final class ArchitectureTest {
+    private static final String HOST = "org.pumpwright.host.";
+    private static final String PROTOCOL = "org.pumpwright.protocol..";
+    private static final List<String> PACKAGES = List.of(
+            "quantity",
+            "plant",
+            "datafile",
+            "trace",
+            "signal",
+            "catalog",
+            "plan",
+            "curve",
+            "stand",
+            "run",
+            "grade",
+            "record",
+            "report",
+            "app",
+            "cli");
+
+    @ArchTest
+    static final ArchRule noCycles =
+            slices().matching("org.pumpwright.host.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule quantity = mayUse("quantity");
+
+    @ArchTest
+    static final ArchRule plant = mayUse("plant");
+
+    @ArchTest
+    static final ArchRule datafile = mayUse("datafile", "quantity");
+
+    @ArchTest
+    static final ArchRule trace = mayUse("trace", "quantity");
+
+    @ArchTest
+    static final ArchRule signal = mayUse("signal", "quantity");
+
+    @ArchTest
+    static final ArchRule catalog = mayUse("catalog", "quantity", "datafile");
+
+    @ArchTest
+    static final ArchRule plan = mayUse("plan", "quantity", "trace", "catalog", "datafile");
+
+    @ArchTest
+    static final ArchRule curve = mayUse("curve", "quantity", "signal", "datafile");
+
+    @ArchTest
+    static final ArchRule stand = mayUse("stand", "quantity", "trace", "datafile");
+
+    @ArchTest
+    static final ArchRule run = mayUse("run", "quantity", "trace", "plan", "stand", "signal");
+
+    @ArchTest
+    static final ArchRule grade = mayUse("grade", "quantity", "trace", "curve", "plan", "signal");
+
+    @ArchTest
+    static final ArchRule record = mayUse("record", "quantity", "trace", "curve", "grade");
+
+    @ArchTest
+    static final ArchRule report = mayUse("report", "quantity", "trace", "curve", "grade", "record");
+
+    @ArchTest
+    static final ArchRule nothingKnowsTheCommandLine = noClasses()
+            .that(resideOutsideOfPackages(HOST + "cli.."))
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "cli.."));
+
+    @ArchTest
+    static final ArchRule onlyTheFacesKnowTheUseCases = noClasses()
+            .that(resideOutsideOfPackages(HOST + "cli..", HOST + "app.."))
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "app.."));
+
+    @ArchTest
+    static final ArchRule serialLibrary = confined("com.fazecast..", HOST + "stand.serial..");
+
+    @ArchTest
+    static final ArchRule commandLineLibrary = confined("picocli..", HOST + "cli..");
+
+    @ArchTest
+    static final ArchRule yamlAndSchemas = confined("com.networknt..", HOST + "datafile..");
+
+    @ArchTest
+    static final ArchRule yaml = confined("tools.jackson.dataformat.yaml..", HOST + "datafile..");
+
+    @ArchTest
+    static final ArchRule json = confined("tools.jackson..", HOST + "datafile..", HOST + "record..", HOST + "grade..");
+
+    @ArchTest
+    static final ArchRule wireCodec = confined(PROTOCOL, HOST + "stand.wire..", HOST + "stand.simulated..", PROTOCOL);
+
+    @ArchTest
+    static final ArchRule theCodecKnowsNoHost = noClasses()
+            .that(resideInAPackage(PROTOCOL))
+            .should()
+            .dependOnClassesThat(resideInAPackage("org.pumpwright.host.."));
+
+    @ArchTest
+    static final ArchRule aRunKnowsNoWayOfReachingAStand = noClasses()
+            .that(resideInAPackage(HOST + "run.."))
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "stand.*.."));
+
+    @ArchTest
+    static final ArchRule onlyTheEntryEndsTheProcess = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(HOST + "cli.Main")
+            .should()
+            .callMethod(System.class, "exit", int.class);
+
+    @ArchTest
+    static final ArchRule onlyLinesReadTheClock = noClasses()
+            .that(resideOutsideOfPackages(HOST + "stand.serial..", HOST + "stand.simulated.."))
+            .should()
+            .callMethod(System.class, "nanoTime")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis");
+
+    /** The package uses nothing of the host but itself and these; the ways of reaching a stand have rules of their own. */
+    private static ArchRule mayUse(String name, String... others) {
+        String[] forbidden = PACKAGES.stream()
+                .filter(each -> !each.equals(name) && !List.of(others).contains(each))
+                .map(each -> HOST + each + "..")
+                .toArray(String[]::new);
+        String own = HOST + name + (name.equals("stand") ? "" : "..");
+        return noClasses().that(resideInAPackage(own)).should().dependOnClassesThat(resideInAnyPackage(forbidden));
+    }
+
+    private static ArchRule confined(String library, String... homes) {
+        return noClasses().that(resideOutsideOfPackages(homes)).should().dependOnClassesThat(resideInAPackage(library));
+    }
+}
