@@ -31,7 +31,7 @@ class BitFlipTest {
 
     @ParameterizedTest
     @MethodSource("good")
-    void one_or_two_wrong_bits_that_leave_the_stuffing_alone_are_always_a_bad_crc(GoldenFrame golden) {
+    void oneOrTwoWrongBitsThatLeaveTheStuffingAloneAreAlwaysABadCrc(GoldenFrame golden) {
         byte[] frame = golden.frame().toArray();
         List<Integer> data = dataBits(frame);
         for (int first = 0; first < data.size(); first++) {
@@ -50,7 +50,7 @@ class BitFlipTest {
 
     @ParameterizedTest
     @MethodSource("good")
-    void three_wrong_bits_that_leave_the_stuffing_alone_are_always_a_bad_crc(GoldenFrame golden) {
+    void threeWrongBitsThatLeaveTheStuffingAloneAreAlwaysABadCrc(GoldenFrame golden) {
         byte[] frame = golden.frame().toArray();
         List<Integer> data = dataBits(frame);
         Random random = new Random(5091);
@@ -65,7 +65,7 @@ class BitFlipTest {
 
     @ParameterizedTest
     @MethodSource("good")
-    void a_single_wrong_bit_anywhere_in_a_golden_frame_never_makes_another_message(GoldenFrame golden) {
+    void aSingleWrongBitAnywhereInAGoldenFrameNeverMakesAnotherMessage(GoldenFrame golden) {
         byte[] frame = golden.frame().toArray();
         for (int bit = 0; bit < frame.length * Byte.SIZE; bit++) {
             byte[] wrong = frame.clone();
@@ -75,7 +75,7 @@ class BitFlipTest {
     }
 
     @Test
-    void two_wrong_bits_that_hurt_the_stuffing_pass_no_more_often_than_the_check_must_let_them() {
+    void twoWrongBitsThatHurtTheStuffingPassNoMoreOftenThanTheCheckMustLetThem() {
         long tried = 0;
         long passed = 0;
         for (GoldenFrame golden : good()) {
@@ -99,7 +99,7 @@ class BitFlipTest {
 
     @ParameterizedTest
     @MethodSource("good")
-    void damage_ends_at_the_next_delimiter(GoldenFrame golden) {
+    void damageEndsAtTheNextDelimiter(GoldenFrame golden) {
         byte[] frame = golden.frame().toArray();
         for (int bit = 0; bit < frame.length * Byte.SIZE; bit++) {
             byte[] wrong = frame.clone();

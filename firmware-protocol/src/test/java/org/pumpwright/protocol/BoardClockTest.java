@@ -18,7 +18,7 @@ class BoardClockTest {
     private final BoardClock clock = new BoardClock(TICK_HZ);
 
     @Test
-    void time_between_two_samples_is_exact_across_the_roll_over() {
+    void timeBetweenTwoSamplesIsExactAcrossTheRollOver() {
         long first = clock.advance(RANGE - 1_000_000);
         long second = clock.advance(1_000_000);
         assertThat(second - first).isEqualTo(2_000_000);
@@ -26,7 +26,7 @@ class BoardClockTest {
     }
 
     @Test
-    void an_edge_before_the_roll_over_lies_before_a_sample_after_it() {
+    void anEdgeBeforeTheRollOverLiesBeforeASampleAfterIt() {
         long now = clock.advance(40);
         assertThat(now - clock.before(RANGE - 60)).isEqualTo(100);
         assertThat(clock.before(40)).isEqualTo(now);
@@ -35,7 +35,7 @@ class BoardClockTest {
     }
 
     @Test
-    void an_event_may_lie_before_or_after_the_newest_sample() {
+    void anEventMayLieBeforeOrAfterTheNewestSample() {
         long now = clock.advance(40);
         assertThat(clock.near(50) - now).isEqualTo(10);
         assertThat(clock.near(RANGE - 60) - now).isEqualTo(-100);
@@ -43,7 +43,7 @@ class BoardClockTest {
     }
 
     @Test
-    void asking_for_a_moment_does_not_move_the_clock() {
+    void askingForAMomentDoesNotMoveTheClock() {
         long now = clock.advance(40);
         clock.near(1000);
         clock.before(1000);
@@ -51,13 +51,13 @@ class BoardClockTest {
     }
 
     @Test
-    void a_late_sample_leaves_the_clock() {
+    void aLateSampleLeavesTheClock() {
         long now = clock.advance(5000);
         assertThat(clock.advance(4000)).isEqualTo(now);
     }
 
     @Test
-    void a_clock_without_a_sample_knows_no_moment() {
+    void aClockWithoutASampleKnowsNoMoment() {
         assertThatIllegalStateException()
                 .isThrownBy(() -> clock.before(1))
                 .withMessage("the board clock has no time yet: advance it by a sample first");
@@ -69,7 +69,7 @@ class BoardClockTest {
     }
 
     @Test
-    void a_rate_of_zero_and_a_time_that_is_no_u32_are_refused() {
+    void aRateOfZeroAndATimeThatIsNoU32AreRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new BoardClock(0))
                 .withMessage("tick rate 0 is outside 1..4294967295 (Hz)");
@@ -80,7 +80,7 @@ class BoardClockTest {
     }
 
     @Property(seed = "5104", tries = 1000)
-    void moments_are_placed_exactly_within_their_reach(
+    void momentsArePlacedExactlyWithinTheirReach(
             @ForAll @LongRange(max = RANGE - 1) long start,
             @ForAll @LongRange(max = HALF - 1) long step,
             @ForAll @LongRange(max = RANGE - 1) long ago,

@@ -27,7 +27,7 @@ class FieldNumberTest {
         "refuse-reason-7, 3",
         "identity-link-time-out-1001-ms, 14",
     })
-    void in_the_golden_frames(String name, int number) {
+    void inTheGoldenFrames(String name, int number) {
         assertThat(Heard.in(GOLDEN.get(name).frame().toArray()))
                 .singleElement()
                 .isInstanceOfSatisfying(Received.Malformed.class, malformed -> {
@@ -63,7 +63,7 @@ class FieldNumberTest {
         "identity, 36, 255, 18",
         "identity, 40, 0, 18",
     })
-    void in_a_golden_frame_with_one_byte_changed(String name, int position, int value, int number) {
+    void inAGoldenFrameWithOneByteChanged(String name, int position, int value, int number) {
         byte[] payload = payloadOf(name);
         payload[position] = (byte) value;
         int type = GoldenFields.message(GOLDEN.get(name).fields()).type().code();
@@ -72,7 +72,7 @@ class FieldNumberTest {
     }
 
     @Test
-    void an_unknown_type_gives_the_type_and_a_wrong_length_the_length() {
+    void anUnknownTypeGivesTheTypeAndAWrongLengthTheLength() {
         assertThat(Heard.in(FrameEncoder.encodeRaw(1, 0x7F, 3, new byte[2])))
                 .containsExactly(new Received.Malformed(RefuseReason.UNKNOWN_TYPE, 3, 0x7F, 0x7F));
         assertThat(Heard.in(FrameEncoder.encodeRaw(1, 0x02, 3, new byte[3])))
@@ -80,7 +80,7 @@ class FieldNumberTest {
     }
 
     @Test
-    void a_malformed_frame_carries_the_answer_a_board_gives() {
+    void aMalformedFrameCarriesTheAnswerABoardGives() {
         Received.Malformed malformed = new Received.Malformed(RefuseReason.WRONG_LENGTH, 7, 2, 3);
         assertThat(malformed.refusal()).isEqualTo(new Refuse(7, 2, RefuseReason.WRONG_LENGTH, 3));
     }

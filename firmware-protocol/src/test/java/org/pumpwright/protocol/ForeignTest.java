@@ -17,13 +17,13 @@ class ForeignTest {
     }
 
     @Test
-    void a_board_of_another_version_tells_its_id_and_firmware() {
+    void aBoardOfAnotherVersionTellsItsIdAndFirmware() {
         assertThat(golden("identity-of-version-2").board())
                 .contains(new ForeignBoard(2, UniqueId.parse("00112233445566ff"), 0, 1));
     }
 
     @Test
-    void a_hello_of_another_version_is_known_as_one_and_no_other_command_is() {
+    void aHelloOfAnotherVersionIsKnownAsOneAndNoOtherCommandIs() {
         assertThat(golden("hello-of-version-2").isHello()).isTrue();
         assertThat(golden("make-safe-of-version-2").isHello()).isFalse();
         assertThat(golden("hello-of-version-2").board()).isEmpty();
@@ -31,13 +31,13 @@ class ForeignTest {
 
     @ParameterizedTest
     @ValueSource(ints = {0, 9})
-    void an_identity_of_another_version_that_is_too_short_tells_nothing(int length) {
+    void anIdentityOfAnotherVersionThatIsTooShortTellsNothing(int length) {
         assertThat(new Received.Foreign(3, 0x81, 0, Octets.of(new byte[length])).board())
                 .isEmpty();
     }
 
     @Test
-    void ten_bytes_are_enough() {
+    void tenBytesAreEnough() {
         byte[] payload = {0, 0, 0, 0, 0, 0, 0, 1, (byte) 200, 3};
         assertThat(new Received.Foreign(255, 0x81, 0, Octets.of(payload)).board())
                 .contains(new ForeignBoard(255, new UniqueId(1), 200, 3));

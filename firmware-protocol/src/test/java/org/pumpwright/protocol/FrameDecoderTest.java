@@ -18,14 +18,14 @@ class FrameDecoderTest {
     private static final Received MADE_SAFE = new Received.Good(7, new MakeSafe());
 
     @Property(seed = "5081", tries = 5000)
-    void any_message_comes_back_as_it_was_sent(@ForAll("messages") Message message, @ForAll("sequences") int sequence) {
+    void anyMessageComesBackAsItWasSent(@ForAll("messages") Message message, @ForAll("sequences") int sequence) {
         byte[] frame = FrameEncoder.encode(message, sequence);
         assertThat(frame.length).isBetween(8, Wire.MAX_FRAME_LENGTH);
         assertThat(Heard.in(frame)).containsExactly(new Received.Good(sequence, message));
     }
 
     @Property(seed = "5082", tries = 1000)
-    void messages_in_a_row_come_back_in_pieces_of_any_size(
+    void messagesInARowComeBackInPiecesOfAnySize(
             @ForAll("rows") List<Message> messages, @ForAll("sizes") int pieceLength) {
         List<Received> expected = new ArrayList<>();
         byte[][] frames = new byte[messages.size()][];
@@ -37,7 +37,7 @@ class FrameDecoderTest {
     }
 
     @Property(seed = "5083", tries = 3000)
-    void rubbish_never_throws_is_never_stored_beyond_one_frame_and_does_not_hurt_what_follows(
+    void rubbishNeverThrowsIsNeverStoredBeyondOneFrameAndDoesNotHurtWhatFollows(
             @ForAll("rubbish") byte[] rubbish, @ForAll("sizes") int pieceLength) {
         List<Received> heard = new ArrayList<>();
         FrameDecoder decoder = FrameDecoder.synchronised(heard::add);
@@ -52,7 +52,7 @@ class FrameDecoderTest {
     }
 
     @Property(seed = "5084", tries = 3000)
-    void any_header_with_any_payload_and_a_right_check_is_answered_by_one_result(
+    void anyHeaderWithAnyPayloadAndARightCheckIsAnsweredByOneResult(
             @ForAll("bytes") int version, @ForAll("bytes") int type, @ForAll("payloads") byte[] payload) {
         assertThat(Heard.in(FrameEncoder.encodeRaw(version, type, 9, payload)))
                 .singleElement()
@@ -69,7 +69,7 @@ class FrameDecoderTest {
     }
 
     @Test
-    void an_opened_line_is_heard_from_its_first_delimiter_on() {
+    void anOpenedLineIsHeardFromItsFirstDelimiterOn() {
         List<Received> heard = new ArrayList<>();
         FrameDecoder decoder = new FrameDecoder(heard::add);
         decoder.receive(MAKE_SAFE);
@@ -79,7 +79,7 @@ class FrameDecoderTest {
     }
 
     @Test
-    void a_line_opened_again_is_heard_from_its_first_delimiter_on() {
+    void aLineOpenedAgainIsHeardFromItsFirstDelimiterOn() {
         List<Received> heard = new ArrayList<>();
         FrameDecoder decoder = FrameDecoder.synchronised(heard::add);
         decoder.receive(MAKE_SAFE, 0, 4);
@@ -90,7 +90,7 @@ class FrameDecoderTest {
     }
 
     @Test
-    void what_was_heard_of_another_version_does_not_change_with_later_frames() {
+    void whatWasHeardOfAnotherVersionDoesNotChangeWithLaterFrames() {
         List<Received> heard = Heard.in(Heard.joined(
                 FrameEncoder.encodeRaw(2, 0x81, 1, new byte[] {1, 2, 3}),
                 FrameEncoder.encodeRaw(2, 0x81, 2, new byte[] {4, 5, 6})));

@@ -24,7 +24,7 @@ class GoldenFramesTest {
     }
 
     @Test
-    void every_outcome_and_every_type_is_among_them() {
+    void everyOutcomeAndEveryTypeIsAmongThem() {
         assertThat(all())
                 .extracting(GoldenFrame::outcome)
                 .contains(
@@ -44,7 +44,7 @@ class GoldenFramesTest {
 
     @ParameterizedTest
     @MethodSource("good")
-    void a_good_frame_decodes_to_its_fields(GoldenFrame golden) {
+    void aGoodFrameDecodesToItsFields(GoldenFrame golden) {
         assertThat(Heard.in(golden.frame().toArray())).singleElement().satisfies(received -> {
             Received.Good heard = (Received.Good) received;
             assertThat(GoldenFields.of(heard.sequence(), heard.message())).isEqualTo(golden.fields());
@@ -53,14 +53,14 @@ class GoldenFramesTest {
 
     @ParameterizedTest
     @MethodSource("good")
-    void its_fields_encode_to_the_good_frame(GoldenFrame golden) {
+    void itsFieldsEncodeToTheGoodFrame(GoldenFrame golden) {
         byte[] encoded = FrameEncoder.encode(GoldenFields.message(golden.fields()), golden.sequence());
         assertThat(Octets.of(encoded)).isEqualTo(golden.frame());
     }
 
     @ParameterizedTest
     @MethodSource("bad")
-    void a_bad_frame_has_its_outcome_and_no_other(GoldenFrame golden) {
+    void aBadFrameHasItsOutcomeAndNoOther(GoldenFrame golden) {
         assertThat(Heard.in(golden.frame().toArray()))
                 .extracting(GoldenFramesTest::outcome)
                 .containsExactly(golden.outcome());
@@ -68,7 +68,7 @@ class GoldenFramesTest {
 
     @ParameterizedTest
     @MethodSource("all")
-    void a_frame_means_the_same_wherever_it_is_split(GoldenFrame golden) {
+    void aFrameMeansTheSameWhereverItIsSplit(GoldenFrame golden) {
         byte[] frame = golden.frame().toArray();
         List<Received> whole = Heard.in(frame);
         for (int position = 0; position <= frame.length; position++) {
@@ -79,7 +79,7 @@ class GoldenFramesTest {
     }
 
     @Test
-    void all_frames_in_a_row_mean_the_same_in_pieces_of_every_size() {
+    void allFramesInARowMeanTheSameInPiecesOfEverySize() {
         byte[] line = Heard.joined(
                 all().stream().map(golden -> golden.frame().toArray()).toArray(byte[][]::new));
         List<String> outcomes = all().stream().map(GoldenFrame::outcome).toList();

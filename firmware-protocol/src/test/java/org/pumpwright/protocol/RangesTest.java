@@ -152,12 +152,12 @@ class RangesTest {
 
     @ParameterizedTest
     @MethodSource({"refusals", "refusalsOfMeasurements", "refusalsOfIdentities"})
-    void a_value_outside_its_range_is_refused_with_field_value_and_range(ThrowingCallable call, String text) {
+    void aValueOutsideItsRangeIsRefusedWithFieldValueAndRange(ThrowingCallable call, String text) {
         assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessage(text);
     }
 
     @Test
-    void a_refusal_can_be_asked_for_its_facts() {
+    void aRefusalCanBeAskedForItsFacts() {
         assertThatThrownBy(() -> new Drive(0, 65537, 0)).isInstanceOfSatisfying(FieldOutOfRange.class, refusal -> {
             assertThat(refusal.number()).isEqualTo(2);
             assertThat(refusal.field()).isEqualTo("drive duty");

@@ -17,26 +17,26 @@ class RollOverTest {
     private final RollOver count = new RollOver();
 
     @Test
-    void the_first_reading_is_the_count() {
+    void theFirstReadingIsTheCount() {
         assertThat(count.advance(RANGE - 1)).isEqualTo(RANGE - 1);
     }
 
     @Test
-    void the_count_goes_on_past_the_roll_over() {
+    void theCountGoesOnPastTheRollOver() {
         count.advance(RANGE - 1);
         assertThat(count.advance(0)).isEqualTo(RANGE);
         assertThat(count.advance(5)).isEqualTo(RANGE + 5);
     }
 
     @Test
-    void just_below_half_the_range_ahead_is_ahead() {
+    void justBelowHalfTheRangeAheadIsAhead() {
         count.advance(10);
         assertThat(count.advance(10 + HALF - 1)).isEqualTo(10 + HALF - 1);
         assertThat(count.behind()).isZero();
     }
 
     @Test
-    void half_the_range_ahead_counts_as_behind_and_leaves_the_count() {
+    void halfTheRangeAheadCountsAsBehindAndLeavesTheCount() {
         count.advance(10);
         assertThat(count.advance(10 + HALF)).isEqualTo(10);
         assertThat(count.advance(9)).isEqualTo(10);
@@ -45,14 +45,14 @@ class RollOverTest {
     }
 
     @Test
-    void the_same_reading_again_is_neither_ahead_nor_behind() {
+    void theSameReadingAgainIsNeitherAheadNorBehind() {
         count.advance(10);
         assertThat(count.advance(10)).isEqualTo(10);
         assertThat(count.behind()).isZero();
     }
 
     @Test
-    void after_a_restart_the_first_reading_is_the_count_again() {
+    void afterARestartTheFirstReadingIsTheCountAgain() {
         count.advance(RANGE - 1);
         count.advance(3);
         count.restart();
@@ -60,14 +60,14 @@ class RollOverTest {
     }
 
     @Test
-    void a_reading_that_is_no_u32_is_refused() {
+    void aReadingThatIsNoU32IsRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> count.advance(RANGE))
                 .withMessage("reading 4294967296 is outside 0..4294967295 (u32)");
     }
 
     @Property(seed = "5102", tries = 500)
-    void steps_below_half_the_range_add_up_exactly(
+    void stepsBelowHalfTheRangeAddUpExactly(
             @ForAll @LongRange(max = RANGE - 1) long start,
             @ForAll @Size(max = 50) List<@LongRange(max = HALF - 1) Long> steps) {
         RollOver adding = new RollOver();
@@ -80,7 +80,7 @@ class RollOverTest {
     }
 
     @Property(seed = "5103", tries = 500)
-    void no_readings_whatever_make_the_count_fall(@ForAll @Size(max = 50) List<@LongRange(max = RANGE - 1) Long> any) {
+    void noReadingsWhateverMakeTheCountFall(@ForAll @Size(max = 50) List<@LongRange(max = RANGE - 1) Long> any) {
         RollOver rising = new RollOver();
         long before = 0;
         for (long reading : any) {

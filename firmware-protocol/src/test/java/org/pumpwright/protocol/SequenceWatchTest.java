@@ -14,28 +14,28 @@ class SequenceWatchTest {
     private final SequenceWatch watch = new SequenceWatch();
 
     @Test
-    void the_first_frame_is_taken_as_it_comes() {
+    void theFirstFrameIsTakenAsItComes() {
         assertThat(watch.observe(4711)).isZero();
         assertThat(watch.received()).isEqualTo(1);
         assertThat(watch.lost()).isZero();
     }
 
     @Test
-    void the_number_after_65535_is_0_and_nothing_is_lost() {
+    void theNumberAfter65535Is0AndNothingIsLost() {
         watch.observe(65535);
         assertThat(watch.observe(0)).isZero();
         assertThat(watch.lost()).isZero();
     }
 
     @Test
-    void a_gap_across_the_roll_over_is_counted() {
+    void aGapAcrossTheRollOverIsCounted() {
         watch.observe(65534);
         assertThat(watch.observe(2)).isEqualTo(3);
         assertThat(watch.lost()).isEqualTo(3);
     }
 
     @Test
-    void a_number_that_went_back_is_a_restart_and_no_loss() {
+    void aNumberThatWentBackIsARestartAndNoLoss() {
         watch.observe(100);
         assertThat(watch.observe(0)).isZero();
         assertThat(watch.observe(2)).isEqualTo(1);
@@ -44,14 +44,14 @@ class SequenceWatchTest {
     }
 
     @Test
-    void the_same_number_twice_is_a_restart_and_no_loss() {
+    void theSameNumberTwiceIsARestartAndNoLoss() {
         watch.observe(8);
         assertThat(watch.observe(8)).isZero();
         assertThat(watch.restarts()).isEqualTo(1);
     }
 
     @Test
-    void just_below_half_the_range_is_loss_and_half_the_range_is_a_restart() {
+    void justBelowHalfTheRangeIsLossAndHalfTheRangeIsARestart() {
         watch.observe(0);
         assertThat(watch.observe(32768)).isEqualTo(32767);
         watch.restart();
@@ -61,7 +61,7 @@ class SequenceWatchTest {
     }
 
     @Test
-    void an_announced_restart_keeps_the_counts_and_is_not_counted_itself() {
+    void anAnnouncedRestartKeepsTheCountsAndIsNotCountedItself() {
         watch.observe(1);
         watch.observe(3);
         watch.restart();
@@ -72,14 +72,14 @@ class SequenceWatchTest {
     }
 
     @Test
-    void a_number_that_is_no_sequence_is_refused() {
+    void aNumberThatIsNoSequenceIsRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> watch.observe(65536))
                 .withMessage("frame sequence 65536 is outside 0..65535 (u16)");
     }
 
     @Property(seed = "5101", tries = 500)
-    void whatever_is_lost_is_counted_exactly(
+    void whateverIsLostIsCountedExactly(
             @ForAll @IntRange(max = 65535) int start,
             @ForAll @Size(max = 50) List<@IntRange(max = 32767) Integer> gaps) {
         SequenceWatch counting = new SequenceWatch();

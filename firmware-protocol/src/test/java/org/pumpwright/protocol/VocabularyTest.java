@@ -24,12 +24,12 @@ class VocabularyTest {
         "8, watchdog",
         "15, power-on and external and brown-out and watchdog",
     })
-    void a_reset_cause_is_told_in_plain_words(int bits, String words) {
+    void aResetCauseIsToldInPlainWords(int bits, String words) {
         assertThat(new ResetCause(bits).describe()).isEqualTo(words);
     }
 
     @Test
-    void a_reset_cause_can_be_asked_for_each_cause() {
+    void aResetCauseCanBeAskedForEachCause() {
         ResetCause cause = new ResetCause(ResetCause.WATCHDOG);
         assertThat(cause.has(ResetCause.WATCHDOG)).isTrue();
         assertThat(cause.has(ResetCause.BROWN_OUT)).isFalse();
@@ -37,7 +37,7 @@ class VocabularyTest {
 
     @ParameterizedTest
     @CsvSource({"0, false, false", "1, true, false", "2, false, true", "3, true, true"})
-    void input_bits_are_emergency_stop_and_guard(int bits, boolean emergencyStop, boolean guard) {
+    void inputBitsAreEmergencyStopAndGuard(int bits, boolean emergencyStop, boolean guard) {
         Inputs inputs = Inputs.ofBits(bits);
         assertThat(inputs).isEqualTo(new Inputs(emergencyStop, guard));
         assertThat(inputs.bits()).isEqualTo(bits);
@@ -46,31 +46,31 @@ class VocabularyTest {
 
     @ParameterizedTest
     @EnumSource(MessageType.class)
-    void a_type_is_found_by_its_code_and_its_code_tells_the_direction(MessageType type) {
+    void aTypeIsFoundByItsCodeAndItsCodeTellsTheDirection(MessageType type) {
         assertThat(MessageType.ofCode(type.code())).contains(type);
         assertThat(type.isFromBoard()).isEqualTo(type.code() >= 0x80);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {-1, 0, 7, 0x7F, 0x80, 0x86, 0xFF, 0x100})
-    void other_codes_are_no_types(int code) {
+    void otherCodesAreNoTypes(int code) {
         assertThat(MessageType.ofCode(code)).isEmpty();
     }
 
     @ParameterizedTest
     @CsvSource({"SAMPLE, 58", "EVENT, 12", "IDENTITY, 44", "ACKNOWLEDGE, 3", "REFUSE, 8", "HELLO, 0"})
-    void payloads_are_as_long_as_the_specification_says(MessageType type, int length) {
+    void payloadsAreAsLongAsTheSpecificationSays(MessageType type, int length) {
         assertThat(type.payloadLength()).isEqualTo(length);
     }
 
     @ParameterizedTest
     @EnumSource(SafeReason.class)
-    void a_reason_is_found_by_its_code(SafeReason reason) {
+    void aReasonIsFoundByItsCode(SafeReason reason) {
         assertThat(SafeReason.ofCode(reason.code())).isEqualTo(reason);
     }
 
     @Test
-    void codes_are_those_of_the_specification() {
+    void codesAreThoseOfTheSpecification() {
         assertThat(SafeReason.OVER_CURRENT.code()).isEqualTo(5);
         assertThat(RefuseReason.INPUT_OPEN.code()).isEqualTo(6);
         assertThat(EventKind.MADE_SAFE.code()).isEqualTo(3);
@@ -78,7 +78,7 @@ class VocabularyTest {
     }
 
     @Test
-    void a_unique_id_is_read_and_shown_in_the_order_of_the_line() {
+    void aUniqueIdIsReadAndShownInTheOrderOfTheLine() {
         UniqueId id = UniqueId.parse("00112233445566ff");
         assertThat(id).hasToString("00112233445566ff");
         assertThat(id.value()).isEqualTo(0x0011_2233_4455_66FFL);
@@ -88,7 +88,7 @@ class VocabularyTest {
     }
 
     @Test
-    void a_sample_does_not_change_with_the_list_it_was_made_of() {
+    void aSampleDoesNotChangeWithTheListItWasMadeOf() {
         List<Long> applied = new ArrayList<>(List.of(1L, 2L));
         Sample sample = new Sample(
                 0,
@@ -104,7 +104,7 @@ class VocabularyTest {
     }
 
     @Test
-    void octets_do_not_change_with_the_array_they_were_made_of() {
+    void octetsDoNotChangeWithTheArrayTheyWereMadeOf() {
         byte[] bytes = {1, (byte) 0xAB};
         Octets octets = Octets.of(bytes);
         bytes[0] = 9;

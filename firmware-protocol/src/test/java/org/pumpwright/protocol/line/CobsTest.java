@@ -48,64 +48,64 @@ class CobsTest {
     }
 
     @Test
-    void the_published_files_are_there_and_name_their_sources() throws IOException {
+    void thePublishedFilesAreThereAndNameTheirSources() throws IOException {
         assertThat(published()).hasSizeGreaterThanOrEqualTo(10).allMatch(row -> !row.source.isBlank());
         assertThat(rejects()).hasSizeGreaterThanOrEqualTo(3).allMatch(row -> !row.source.isBlank());
     }
 
     @ParameterizedTest
     @MethodSource("published")
-    void a_published_vector_encodes(Row row) {
+    void aPublishedVectorEncodes(Row row) {
         assertThat(Cobs.encode(Row.bytes(row.first))).isEqualTo(Row.bytes(row.second));
     }
 
     @ParameterizedTest
     @MethodSource("published")
-    void a_published_vector_decodes(Row row) {
+    void aPublishedVectorDecodes(Row row) {
         assertThat(decode(Row.bytes(row.second))).isEqualTo(Row.bytes(row.first));
     }
 
     @ParameterizedTest
     @MethodSource("rejects")
-    void a_published_wrong_encoding_is_rejected(Row row) {
+    void aPublishedWrongEncodingIsRejected(Row row) {
         byte[] encoded = Row.bytes(row.first);
         assertThat(Cobs.decode(encoded, 0, encoded.length, new byte[encoded.length], 0))
                 .isEqualTo(Cobs.NOT_COBS);
     }
 
     @Test
-    void no_byte_at_all_is_no_encoding() {
+    void noByteAtAllIsNoEncoding() {
         assertThat(Cobs.decode(new byte[0], 0, 0, new byte[0], 0)).isEqualTo(Cobs.NOT_COBS);
         assertThat(Cobs.encode(new byte[0])).containsExactly(1);
     }
 
     @Property(seed = "5063", tries = 1000)
-    void what_was_encoded_decodes_to_the_same(@ForAll("mixed") byte[] plain) {
+    void whatWasEncodedDecodesToTheSame(@ForAll("mixed") byte[] plain) {
         assertThat(decode(Cobs.encode(plain))).isEqualTo(plain);
     }
 
     @Property(seed = "5064", tries = 1000)
-    void an_encoding_has_no_zero_and_at_most_one_byte_more_per_254(@ForAll("mixed") byte[] plain) {
+    void anEncodingHasNoZeroAndAtMostOneByteMorePer254(@ForAll("mixed") byte[] plain) {
         byte[] encoded = Cobs.encode(plain);
         assertThat(encoded).doesNotContain((byte) 0).hasSizeGreaterThan(plain.length);
         assertThat(encoded.length).isLessThanOrEqualTo(Cobs.maxEncodedLength(plain.length));
     }
 
     @Property(seed = "5065", tries = 1000)
-    void decoding_in_place_gives_the_same(@ForAll("mixed") byte[] plain) {
+    void decodingInPlaceGivesTheSame(@ForAll("mixed") byte[] plain) {
         byte[] bytes = Cobs.encode(plain);
         int length = Cobs.decode(bytes, 0, bytes.length, bytes, 0);
         assertThat(Arrays.copyOf(bytes, length)).isEqualTo(plain);
     }
 
     @Property(seed = "5066", tries = 1000)
-    void any_bytes_decode_to_fewer_bytes_or_are_rejected(@ForAll("mixed") byte[] encoded) {
+    void anyBytesDecodeToFewerBytesOrAreRejected(@ForAll("mixed") byte[] encoded) {
         int length = Cobs.decode(encoded, 0, encoded.length, new byte[encoded.length], 0);
         assertThat(length).isBetween(Cobs.NOT_COBS, Math.max(0, encoded.length - 1));
     }
 
     @Property(seed = "5067", tries = 300)
-    void only_the_given_part_is_read_and_written(
+    void onlyTheGivenPartIsReadAndWritten(
             @ForAll("mixed") byte[] plain,
             @ForAll @IntRange(max = 7) int before,
             @ForAll @IntRange(max = 7) int after) {
@@ -120,7 +120,7 @@ class CobsTest {
     }
 
     @Test
-    void a_target_that_might_be_too_small_is_refused_before_anything_is_written() {
+    void aTargetThatMightBeTooSmallIsRefusedBeforeAnythingIsWritten() {
         byte[] target = new byte[3];
         assertThatExceptionOfType(IndexOutOfBoundsException.class)
                 .isThrownBy(() -> Cobs.encode(new byte[] {7, 7, 7}, 0, 3, target, 0));

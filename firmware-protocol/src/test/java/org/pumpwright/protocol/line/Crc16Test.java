@@ -14,31 +14,31 @@ class Crc16Test {
     private static final int FRAME_BITS = Wire.MAX_PLAIN_LENGTH * Byte.SIZE;
 
     @Test
-    void the_digits_1_to_9_have_the_check_value_of_the_catalogue() {
+    void theDigits1To9HaveTheCheckValueOfTheCatalogue() {
         // Catalogue of parametrised CRC algorithms, entry CRC-16/IBM-3740: check 29B1h.
         byte[] digits = "123456789".getBytes(StandardCharsets.US_ASCII);
         assertThat(Crc16.of(digits, 0, digits.length)).isEqualTo(0x29B1);
     }
 
     @Test
-    void a_message_with_its_check_behind_it_high_byte_first_leaves_the_residue_of_the_catalogue() {
+    void aMessageWithItsCheckBehindItHighByteFirstLeavesTheResidueOfTheCatalogue() {
         // Same catalogue entry: residue 0000h.
         byte[] whole = {'1', '2', '3', '4', '5', '6', '7', '8', '9', 0x29, (byte) 0xB1};
         assertThat(Crc16.of(whole, 0, whole.length)).isZero();
     }
 
     @Test
-    void nothing_has_the_start_value() {
+    void nothingHasTheStartValue() {
         assertThat(Crc16.of(new byte[0], 0, 0)).isEqualTo(Crc16.START).isEqualTo(0xFFFF);
     }
 
     @Property(seed = "5061", tries = 500)
-    void it_equals_the_bit_by_bit_division(@ForAll byte[] bytes) {
+    void itEqualsTheBitByBitDivision(@ForAll byte[] bytes) {
         assertThat(Crc16.of(bytes, 0, bytes.length)).isEqualTo(bitByBit(bytes));
     }
 
     @Property(seed = "5062", tries = 500)
-    void it_can_be_continued_at_any_place(@ForAll byte[] bytes, @ForAll @IntRange(max = 300) int place) {
+    void itCanBeContinuedAtAnyPlace(@ForAll byte[] bytes, @ForAll @IntRange(max = 300) int place) {
         int split = Math.min(place, bytes.length);
         int head = Crc16.of(bytes, 0, split);
         assertThat(Crc16.update(head, bytes, split, bytes.length - split)).isEqualTo(bitByBit(bytes));
@@ -50,7 +50,7 @@ class Crc16Test {
      * distance 4 (from memory); here it is computed for the length in use.
      */
     @Test
-    void one_two_or_three_wrong_bits_in_the_longest_frame_always_show() {
+    void oneTwoOrThreeWrongBitsInTheLongestFrameAlwaysShow() {
         int[] effects = new int[FRAME_BITS];
         boolean[] isEffectOfOneBit = new boolean[0x10000];
         for (int bit = 0; bit < FRAME_BITS; bit++) {
@@ -71,7 +71,7 @@ class Crc16Test {
     }
 
     @Test
-    void a_part_outside_the_array_is_refused() {
+    void aPartOutsideTheArrayIsRefused() {
         assertThatExceptionOfType(IndexOutOfBoundsException.class).isThrownBy(() -> Crc16.of(new byte[4], 2, 3));
     }
 

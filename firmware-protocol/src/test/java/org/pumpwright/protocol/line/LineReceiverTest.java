@@ -38,7 +38,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void everything_before_the_first_delimiter_is_thrown_away_on_an_opened_line() {
+    void everythingBeforeTheFirstDelimiterIsThrownAwayOnAnOpenedLine() {
         Notes notes = new Notes();
         LineReceiver receiver = LineReceiver.onOpenedLine(notes);
         receive(receiver, FRAME);
@@ -48,7 +48,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void a_leading_delimiter_makes_the_first_frame_heard_on_an_opened_line() {
+    void aLeadingDelimiterMakesTheFirstFrameHeardOnAnOpenedLine() {
         Notes notes = new Notes();
         LineReceiver receiver = LineReceiver.onOpenedLine(notes);
         receive(receiver, new byte[] {0x55, 0x55, 0});
@@ -57,7 +57,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void delimiters_in_a_row_mean_nothing() {
+    void delimitersInARowMeanNothing() {
         Notes notes = new Notes();
         LineReceiver receiver = LineReceiver.atFrameBoundary(notes);
         receive(receiver, new byte[5]);
@@ -67,7 +67,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void ten_megabytes_without_a_delimiter_are_reported_once_and_not_stored() {
+    void tenMegabytesWithoutADelimiterAreReportedOnceAndNotStored() {
         Notes notes = new Notes();
         LineReceiver receiver = LineReceiver.atFrameBoundary(notes);
         byte[] piece = new byte[1000];
@@ -83,7 +83,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void the_longest_frame_is_stored_whole_and_one_byte_more_is_not() {
+    void theLongestFrameIsStoredWholeAndOneByteMoreIsNot() {
         Notes notes = new Notes();
         LineReceiver receiver = LineReceiver.atFrameBoundary(notes);
         byte[] longest = frameOf(new byte[Wire.MAX_PLAIN_LENGTH - Wire.CRC_LENGTH]);
@@ -97,7 +97,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void a_listener_that_throws_costs_the_rest_of_the_chunk_and_no_more() {
+    void aListenerThatThrowsCostsTheRestOfTheChunkAndNoMore() {
         List<String> heard = new ArrayList<>();
         LineReceiver receiver = LineReceiver.atFrameBoundary(new FrameSink() {
             @Override
@@ -124,7 +124,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void resynchronising_forgets_a_begun_frame() {
+    void resynchronisingForgetsABegunFrame() {
         Notes notes = new Notes();
         LineReceiver receiver = LineReceiver.atFrameBoundary(notes);
         receiver.receive(FRAME, 0, 4);
@@ -137,7 +137,7 @@ class LineReceiverTest {
     }
 
     @Property(seed = "5071", tries = 2000)
-    void any_stream_in_any_pieces_is_heard_as_a_slow_and_obvious_receiver_hears_it(
+    void anyStreamInAnyPiecesIsHeardAsASlowAndObviousReceiverHearsIt(
             @ForAll("lines") byte[] line, @ForAll("pieces") List<Integer> pieces) {
         Notes notes = new Notes();
         LineReceiver receiver = LineReceiver.atFrameBoundary(notes);
@@ -152,7 +152,7 @@ class LineReceiverTest {
     }
 
     @Test
-    void nothing_is_allocated_for_frames_or_for_rubbish() {
+    void nothingIsAllocatedForFramesOrForRubbish() {
         assumeTrue(ManagementFactory.getThreadMXBean() instanceof ThreadMXBean);
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long[] sum = new long[1];

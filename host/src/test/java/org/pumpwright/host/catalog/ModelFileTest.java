@@ -13,7 +13,7 @@ class ModelFileTest {
     private static final Path DEMO = EditedFile.fixture("models/demo-pump.yaml");
 
     @Test
-    void the_demo_pump_is_read_in_full() throws DataFileException {
+    void theDemoPumpIsReadInFull() throws DataFileException {
         assertThat(ModelFile.read(DEMO))
                 .isEqualTo(new UnitModel(
                         "demo-pump",
@@ -25,7 +25,7 @@ class ModelFileTest {
     }
 
     @Test
-    void a_current_beyond_every_fuse_is_refused(@TempDir Path folder) {
+    void aCurrentBeyondEveryFuseIsRefused(@TempDir Path folder) {
         Path file = new EditedFile(DEMO, folder).with("amps_limit: 28", "amps_limit: 280");
         assertThatThrownBy(() -> ModelFile.read(file))
                 .isInstanceOf(DataFileException.class)
@@ -33,7 +33,7 @@ class ModelFileTest {
     }
 
     @Test
-    void a_kind_of_unit_that_is_not_known_is_refused(@TempDir Path folder) {
+    void aKindOfUnitThatIsNotKnownIsRefused(@TempDir Path folder) {
         Path file = new EditedFile(DEMO, folder).with("kind: pump-12v", "kind: pump");
         assertThatThrownBy(() -> ModelFile.read(file))
                 .isInstanceOf(DataFileException.class)

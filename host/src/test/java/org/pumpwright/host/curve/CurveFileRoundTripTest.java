@@ -20,7 +20,7 @@ class CurveFileRoundTripTest {
     private static final double PRINTED = 0.6e-5;
 
     @Property(tries = 200, seed = "42")
-    void a_written_curve_reads_back_equal_within_the_printed_digits(
+    void aWrittenCurveReadsBackEqualWithinThePrintedDigits(
             @ForAll("points") List<CurvePoint> points, @ForAll @StringLength(min = 1, max = 40) String author)
             throws Exception {
         HealthyCurve curve = curve(ascending(points), author);

@@ -18,7 +18,7 @@ class CurveFileTest {
     private Path folder;
 
     @Test
-    void a_curve_is_read_in_full() throws Exception {
+    void aCurveIsReadInFull() throws Exception {
         HealthyCurve curve = CurveFile.read(small());
         assertThat(curve.label()).isEqualTo("small-curve v3");
         assertThat(curve.title()).isEqualTo("Small curve: for tests");
@@ -40,7 +40,7 @@ class CurveFileTest {
     }
 
     @Test
-    void a_curve_is_written_as_text_that_people_can_read() throws Exception {
+    void aCurveIsWrittenAsTextThatPeopleCanRead() throws Exception {
         HealthyCurve curve = CurveFile.read(small());
         Path written = folder.resolve("written.yaml");
         CurveFile.write(curve, written);
@@ -85,7 +85,7 @@ class CurveFileTest {
     }
 
     @Test
-    void a_new_curve_replaces_the_old_file_and_leaves_nothing_beside_it() throws Exception {
+    void aNewCurveReplacesTheOldFileAndLeavesNothingBesideIt() throws Exception {
         Path file = Files.writeString(folder.resolve("curve.yaml"), "an older file");
         HealthyCurve curve = CurveFile.read(small());
         CurveFile.write(curve, file);
@@ -96,7 +96,7 @@ class CurveFileTest {
     }
 
     @Test
-    void a_curve_that_could_not_be_read_again_is_not_written() throws Exception {
+    void aCurveThatCouldNotBeReadAgainIsNotWritten() throws Exception {
         HealthyCurve good = CurveFile.read(small());
         HealthyCurve badId = new HealthyCurve(
                 "Small Curve",
@@ -120,21 +120,21 @@ class CurveFileTest {
     }
 
     @Test
-    void points_that_do_not_ascend_are_refused_with_their_line() throws Exception {
+    void pointsThatDoNotAscendAreRefusedWithTheirLine() throws Exception {
         assertRefused(
                 edited().with("effective_volts: 6", "effective_volts: 2.50"),
                 ":24: points[1].effective_volts is 2.50, it must lie above the point before it, 2.5 (V)");
     }
 
     @Test
-    void a_curve_of_one_point_is_refused() throws Exception {
+    void aCurveOfOnePointIsRefused() throws Exception {
         String text = Files.readString(small());
         String rest = text.substring(text.indexOf("  - effective_volts: 6"));
         assertRefused(edited().with(rest, ""), ":18: points is a list of 1, allowed is a list of 2 to 1000 (points)");
     }
 
     @Test
-    void a_day_that_is_in_no_calendar_is_refused() throws Exception {
+    void aDayThatIsInNoCalendarIsRefused() throws Exception {
         assertRefused(
                 edited().with("2026-01-31", "2026-02-30"),
                 ":17: made is \"2026-02-30\", which is no day of the calendar");
@@ -144,7 +144,7 @@ class CurveFileTest {
     }
 
     @Test
-    void a_missing_value_is_told_with_the_line_of_its_point() throws Exception {
+    void aMissingValueIsToldWithTheLineOfItsPoint() throws Exception {
         assertRefused(
                 edited().with("    flow_gpm: 2.75\n", ""),
                 ":24: points[1].flow_gpm is missing, add it: allowed is 0 to 1000 (gal/min)");

@@ -21,7 +21,7 @@ class DataFileTest {
     private static final String GOOD = "name: pump\nseconds: 2\n";
 
     @Test
-    void values_of_every_sort_reach_the_reader() throws DataFileException {
+    void valuesOfEverySortReachTheReader() throws DataFileException {
         String text = """
                 # a comment
                 name: "NO"
@@ -42,14 +42,14 @@ class DataFileTest {
     }
 
     @Test
-    void json_is_read_as_well_even_when_tabs_indent_it() throws DataFileException {
+    void jsonIsReadAsWellEvenWhenTabsIndentIt() throws DataFileException {
         String json = "{\n\t\"name\": \"pump\",\n\t\"seconds\": 2\n}\n";
         double seconds = DataFile.parse("sample.json", json, SCHEMA, file -> file.number("seconds"));
         assertThat(seconds).isEqualTo(2);
     }
 
     @Test
-    void text_that_older_yaml_readers_change_stays_as_it_is_written() throws DataFileException {
+    void textThatOlderYamlReadersChangeStaysAsItIsWritten() throws DataFileException {
         for (String word : new String[] {"NO", "yes", "012", "1_000", "0x1F", "1:30", "~", "2026-01-31"}) {
             String read = DataFile.parse(
                     "sample.yaml", "name: " + word + "\nseconds: 2\n", SCHEMA, file -> file.text("name"));
@@ -91,28 +91,28 @@ class DataFileTest {
             count: *other       | count is a reference to another value, which is not allowed here: write it out
             count: !!int '3'    | count has a type tag, which is not allowed here: leave it out
             """)
-    void a_wrong_value_is_told_with_what_is_allowed(String line, String says) {
+    void aWrongValueIsToldWithWhatIsAllowed(String line, String says) {
         String text = line.startsWith("seconds") ? "name: pump\n" + line : "name: pump\nseconds: 2\n" + line;
         int at = line.startsWith("seconds") ? 2 : 3;
         assertThat(refused(text)).isEqualTo("sample.yaml:" + at + ": " + says);
     }
 
     @Test
-    void a_number_in_the_place_of_text_is_not_taken_for_text() {
+    void aNumberInThePlaceOfTextIsNotTakenForText() {
         assertThat(refused("name: 12\nseconds: 2\n"))
                 .isEqualTo("sample.yaml:1: name is 12 (a number), allowed is text of 1 to 10 characters;"
                         + " for text put it in quotes");
     }
 
     @Test
-    void a_missing_key_is_told_with_the_line_of_the_group_that_lacks_it() {
+    void aMissingKeyIsToldWithTheLineOfTheGroupThatLacksIt() {
         assertThat(refused("# head\n\nname: pump\ngroup:\n  most_seconds: 1\n")).isEqualTo("""
                         sample.yaml:3: seconds is missing, add it: allowed is 0.1 to 60 (s)
                         sample.yaml:4: group.least_seconds is missing, add it: allowed is 0 to 5 (s)""");
     }
 
     @Test
-    void every_problem_is_told_in_the_order_of_the_lines() {
+    void everyProblemIsToldInTheOrderOfTheLines() {
         DataFileException refused = exception("count: 2\nname: pump\nseconds: 100\ncount: 3\nsize: 1\n");
         assertThat(refused).hasMessage("""
                         sample.yaml:3: seconds is 100, allowed is 0.1 to 60 (s)
@@ -123,7 +123,7 @@ class DataFileTest {
     }
 
     @Test
-    void long_values_are_shortened() {
+    void longValuesAreShortened() {
         assertThat(refused("name: " + "x".repeat(200) + "\nseconds: " + "9".repeat(200) + "\n"))
                 .isEqualTo(
                         "sample.yaml:1: name is \"" + "x".repeat(40) + "...\", allowed is text of 1 to 10 characters\n"
@@ -131,7 +131,7 @@ class DataFileTest {
     }
 
     @Test
-    void what_is_not_yaml_is_told_with_its_line() {
+    void whatIsNotYamlIsToldWithItsLine() {
         assertThat(refused("name: [1\nseconds: 2\n"))
                 .isEqualTo("sample.yaml:2: the file is not YAML here: expected ',' or ']', but got :"
                         + " (while parsing a flow sequence, begun in line 1)");
@@ -145,7 +145,7 @@ class DataFileTest {
     }
 
     @Test
-    void a_file_of_the_wrong_shape_is_told_as_a_whole() {
+    void aFileOfTheWrongShapeIsToldAsAWhole() {
         assertThat(refused("# nothing here\n")).isEqualTo("sample.yaml: the file is empty");
         assertThat(refused("- 1\n"))
                 .isEqualTo("sample.yaml:1: the file is a list of 1, allowed is a group of the keys"
@@ -158,7 +158,7 @@ class DataFileTest {
     }
 
     @Test
-    void what_the_reader_refuses_is_told_with_its_line_too() {
+    void whatTheReaderRefusesIsToldWithItsLineToo() {
         DataFileException refused = catchThrowableOfType(
                 DataFileException.class,
                 () -> DataFile.parse("sample.yaml", GOOD + "list: [5,\n  4]\n", SCHEMA, file -> {
@@ -170,7 +170,7 @@ class DataFileTest {
     }
 
     @Test
-    void a_value_that_the_program_refuses_by_itself_counts_as_a_problem_of_the_file() {
+    void aValueThatTheProgramRefusesByItselfCountsAsAProblemOfTheFile() {
         DataFileException refused = catchThrowableOfType(
                 DataFileException.class,
                 () -> DataFile.parse("sample.yaml", GOOD, SCHEMA, file -> {
@@ -181,7 +181,7 @@ class DataFileTest {
     }
 
     @Test
-    void files_that_cannot_be_read_are_told_with_what_to_do(@TempDir Path folder) throws IOException {
+    void filesThatCannotBeReadAreToldWithWhatToDo(@TempDir Path folder) throws IOException {
         Path absent = folder.resolve("absent.yaml");
         Path big = Files.write(folder.resolve("big.yaml"), new byte[DataFile.MOST_BYTES + 1]);
         Path latin = Files.write(folder.resolve("latin.yaml"), "name: Müller".getBytes(StandardCharsets.ISO_8859_1));
@@ -192,21 +192,21 @@ class DataFileTest {
     }
 
     @Test
-    void a_byte_order_mark_and_line_ends_of_other_systems_do_no_harm(@TempDir Path folder) throws Exception {
+    void aByteOrderMarkAndLineEndsOfOtherSystemsDoNoHarm(@TempDir Path folder) throws Exception {
         Path file = Files.writeString(folder.resolve("windows.yaml"), "\uFEFFname: pump\r\nseconds: 2\r\n");
         double seconds = DataFile.read(file, SCHEMA, node -> node.number("seconds"));
         assertThat(seconds).isEqualTo(2);
     }
 
     @Test
-    void a_schema_that_is_absent_is_a_mistake_of_the_program() {
+    void aSchemaThatIsAbsentIsAMistakeOfTheProgram() {
         assertThat(catchThrowableOfType(
                         IllegalStateException.class, () -> DataSchema.beside(DataFileTest.class, "absent.schema.json")))
                 .hasMessage("no resource absent.schema.json beside org.pumpwright.host.datafile.DataFileTest");
     }
 
     @Property(tries = 3000, seed = "20260131")
-    void no_text_ends_in_anything_but_a_list_of_problems(
+    void noTextEndsInAnythingButAListOfProblems(
             @ForAll @StringLength(max = 40) @CharRange(from = '\t', to = '~') String noise) {
         DataFileException refused = exception("name: pump\n" + noise);
         assertThat(refused.problems()).isNotEmpty();

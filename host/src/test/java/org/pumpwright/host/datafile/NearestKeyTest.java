@@ -13,7 +13,7 @@ class NearestKeyTest {
     private static final List<String> KNOWN = List.of("least_seconds", "give_up_seconds", "flow_change_percent");
 
     @Test
-    void counts_the_letters_to_add_drop_or_change() {
+    void countsTheLettersToAddDropOrChange() {
         // kitten to sitting is the example of most textbooks, 3; the other counts follow from the definition
         assertThat(NearestKey.slips("kitten", "sitting")).isEqualTo(3);
         assertThat(NearestKey.slips("", "abc")).isEqualTo(3);
@@ -22,7 +22,7 @@ class NearestKeyTest {
     }
 
     @Property(tries = 500, seed = "7")
-    void counts_the_same_from_both_sides(
+    void countsTheSameFromBothSides(
             @ForAll @AlphaChars @StringLength(max = 12) String a,
             @ForAll @AlphaChars @StringLength(max = 12) String b) {
         assertThat(NearestKey.slips(a, b))
@@ -31,14 +31,14 @@ class NearestKeyTest {
     }
 
     @Test
-    void names_the_key_that_was_probably_meant() {
+    void namesTheKeyThatWasProbablyMeant() {
         assertThat(NearestKey.hint("least_second", KNOWN)).isEqualTo("; did you mean least_seconds?");
         assertThat(NearestKey.hint("flow_change", KNOWN)).isEqualTo("; did you mean flow_change_percent?");
         assertThat(NearestKey.hint("prot", List.of("baud", "port"))).isEqualTo("; did you mean port?");
     }
 
     @Test
-    void names_all_keys_where_none_is_near() {
+    void namesAllKeysWhereNoneIsNear() {
         assertThat(NearestKey.hint("colour", KNOWN))
                 .isEqualTo("; known are least_seconds, give_up_seconds, flow_change_percent");
     }

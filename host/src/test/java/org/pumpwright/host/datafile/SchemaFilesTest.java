@@ -36,7 +36,7 @@ class SchemaFilesTest {
 
     @ParameterizedTest
     @MethodSource("schemas")
-    void every_value_has_bounds_that_can_be_told(JsonNode schema) {
+    void everyValueHasBoundsThatCanBeTold(JsonNode schema) {
         for (JsonNode value : valuesWithin(schema)) {
             String type = value.path("type").asString("");
             assertThat(value.propertyNames()).as(value.toString()).containsAll(BOUNDS.getOrDefault(type, List.of()));
@@ -50,7 +50,7 @@ class SchemaFilesTest {
 
     @ParameterizedTest
     @MethodSource("schemas")
-    void every_key_stands_in_the_reference(JsonNode schema) throws IOException {
+    void everyKeyStandsInTheReference(JsonNode schema) throws IOException {
         String reference = Files.readString(Path.of(System.getProperty("pumpwright.root"), "docs/reference/files.md"));
         for (String key : schema.findValues("properties").stream()
                 .flatMap(properties -> properties.propertyNames().stream())
@@ -61,7 +61,7 @@ class SchemaFilesTest {
 
     @ParameterizedTest
     @MethodSource("schemas")
-    void every_kind_of_unit_may_be_named(JsonNode schema) {
+    void everyKindOfUnitMayBeNamed(JsonNode schema) {
         JsonNode kind = schema.path("properties").path("kind");
         if (!kind.isMissingNode()) {
             assertThat(SchemaWords.texts(kind.path("enum")))

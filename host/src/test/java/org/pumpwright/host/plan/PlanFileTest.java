@@ -30,7 +30,7 @@ class PlanFileTest {
     }
 
     @Test
-    void the_quick_plan_is_read_in_full() throws DataFileException {
+    void theQuickPlanIsReadInFull() throws DataFileException {
         Plan plan = PlanFile.read(QUICK);
         assertThat(plan.label()).isEqualTo("quick-12v-pump v1");
         assertThat(plan.title()).isEqualTo("Quick acceptance sweep for a 12 V pump");
@@ -48,7 +48,7 @@ class PlanFileTest {
     }
 
     @Test
-    void the_way_down_ends_at_the_second_point_where_the_first_is_repeated() throws DataFileException {
+    void theWayDownEndsAtTheSecondPointWhereTheFirstIsRepeated() throws DataFileException {
         assertThat(visits(QUICK))
                 .containsExactly(
                         "1 UP 20",
@@ -63,7 +63,7 @@ class PlanFileTest {
     }
 
     @Test
-    void the_way_down_ends_at_the_first_point_where_that_is_not_repeated() throws DataFileException {
+    void theWayDownEndsAtTheFirstPointWhereThatIsNotRepeated() throws DataFileException {
         assertThat(visits(quick.with("repeat_first: true", "repeat_first: false")))
                 .containsExactly(
                         "1 UP 20",
@@ -78,54 +78,54 @@ class PlanFileTest {
     }
 
     @Test
-    void the_first_point_may_be_repeated_without_a_way_down() throws DataFileException {
+    void theFirstPointMayBeRepeatedWithoutAWayDown() throws DataFileException {
         assertThat(visits(quick.with("down: true", "down: false")))
                 .containsExactly("1 UP 20", "2 UP 30", "3 UP 50", "4 UP 75", "5 UP 100", "6 REPEAT 20");
     }
 
     @Test
-    void a_single_point_has_no_way_down() throws DataFileException {
+    void aSinglePointHasNoWayDown() throws DataFileException {
         Path file = new EditedFile(quick.with(DUTIES, "[50]"), folder).with("[30, 50, 100]", "[50]");
         assertThat(visits(file)).containsExactly("1 UP 50", "2 REPEAT 50");
     }
 
     @Test
-    void duties_that_do_not_ascend_are_refused_with_their_line() {
+    void dutiesThatDoNotAscendAreRefusedWithTheirLine() {
         assertRefused(
                 quick.with(DUTIES, "\n  - 20\n  - 30\n  - 50\n  - 30.0\n  - 100"),
                 ":12: duty_percent[3] is 30.0, it must lie above the one before it, 50 (%)");
     }
 
     @Test
-    void a_judged_point_that_is_never_visited_is_refused() {
+    void aJudgedPointThatIsNeverVisitedIsRefused() {
         assertRefused(
                 quick.with("[30, 50, 100]", "[30, 55, 100]"),
                 ":9: judge_percent[1] is 55, it must be one of duty_percent");
     }
 
     @Test
-    void giving_up_before_the_least_wait_is_refused() {
+    void givingUpBeforeTheLeastWaitIsRefused() {
         assertRefused(
                 quick.with("give_up_seconds: 10", "give_up_seconds: 1.5"),
                 ":17: settle.give_up_seconds is 1.5, it must be at least settle.least_seconds, 2 (s)");
     }
 
     @Test
-    void a_longest_measurement_below_the_shortest_is_refused() {
+    void aLongestMeasurementBelowTheShortestIsRefused() {
         assertRefused(
                 quick.with("most_seconds: 20", "most_seconds: 4"),
                 ":23: measure.most_seconds is 4, it must be at least measure.least_seconds, 5 (s)");
     }
 
     @Test
-    void a_run_that_could_never_end_in_time_is_refused() {
+    void aRunThatCouldNeverEndInTimeIsRefused() {
         assertRefused(
                 quick.with("run_seconds_above: 300", "run_seconds_above: 62"),
                 ":30: stop.run_seconds_above is 62, but the plan's 9 points need at least 63.0 (s)");
     }
 
     @Test
-    void all_that_is_wrong_is_told_at_once() throws Exception {
+    void allThatIsWrongIsToldAtOnce() throws Exception {
         Path bad = Path.of(PlanFileTest.class.getResource("bad.yaml").toURI());
         assertRefused(bad, """
                 :2: plan is "Bad Plan", allowed is 1 to 40 small letters, digits, points and dashes

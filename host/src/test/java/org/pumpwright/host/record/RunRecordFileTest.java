@@ -54,7 +54,7 @@ class RunRecordFileTest {
     }
 
     @Property(seed = "20260402", tries = 300)
-    void any_record_reads_back_equal(@ForAll long seed) throws Exception {
+    void anyRecordReadsBackEqual(@ForAll long seed) throws Exception {
         RunRecord run = DrawnRecords.draw(seed);
         Path dir = Files.createTempDirectory("pumpwright-record");
         Path file = dir.resolve("run.json");
@@ -68,7 +68,7 @@ class RunRecordFileTest {
     }
 
     @Property(seed = "20260402", tries = 300)
-    void no_changed_byte_goes_unseen(
+    void noChangedByteGoesUnseen(
             @ForAll @IntRange(max = 1_000_000) int place, @ForAll @IntRange(min = 1, max = 255) int flip)
             throws Exception {
         Path dir = Files.createTempDirectory("pumpwright-record");
@@ -86,7 +86,7 @@ class RunRecordFileTest {
     }
 
     @Property(seed = "20260402", tries = 100)
-    void a_file_that_ends_early_is_refused(@ForAll @IntRange(min = 1, max = 60_000) int missing) throws Exception {
+    void aFileThatEndsEarlyIsRefused(@ForAll @IntRange(min = 1, max = 60_000) int missing) throws Exception {
         Path dir = Files.createTempDirectory("pumpwright-record");
         Path file = dir.resolve("run.json");
         try {
@@ -101,7 +101,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void a_run_of_4000_samples_stays_below_a_megabyte() throws Exception {
+    void aRunOf4000SamplesStaysBelowAMegabyte() throws Exception {
         Trace trace = FAIL.trace();
         List<Sample> samples = new ArrayList<>();
         for (int i = 0; i < 4000; i++) {
@@ -124,7 +124,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void the_file_can_be_read_by_a_person() throws Exception {
+    void theFileCanBeReadByAPerson() throws Exception {
         String json = Files.readString(written(FAIL));
         assertThat(json)
                 .startsWith("{\n  \"format\": \"pumpwright-run/1\",\n  \"id\": \"20260402-081530-7f3a\",\n")
@@ -137,14 +137,14 @@ class RunRecordFileTest {
     }
 
     @Test
-    void integers_beyond_2_to_the_53_are_strings() throws Exception {
+    void integersBeyond2ToThe53AreStrings() throws Exception {
         assertThat(RecordLayout.integer(9_007_199_254_740_992L)).hasToString("9007199254740992");
         assertThat(RecordLayout.integer(9_007_199_254_740_993L)).hasToString("\"9007199254740993\"");
         assertThat(RecordLayout.integer(Long.MIN_VALUE)).hasToString("\"-9223372036854775808\"");
     }
 
     @Test
-    void a_record_is_never_overwritten() throws Exception {
+    void aRecordIsNeverOverwritten() throws Exception {
         Path file = written(FAIL);
         byte[] before = Files.readAllBytes(file);
         assertThatThrownBy(() -> RunRecordFile.write(SampleRecords.pass(), file))
@@ -154,7 +154,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void missing_folders_are_made_and_nothing_but_the_record_is_left() throws Exception {
+    void missingFoldersAreMadeAndNothingButTheRecordIsLeft() throws Exception {
         Path file = folder.resolve("2026/04/run.json");
         RunRecordFile.write(FAIL, file);
         try (Stream<Path> entries = Files.list(file.getParent())) {
@@ -163,7 +163,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void a_folder_that_is_a_file_is_named() throws Exception {
+    void aFolderThatIsAFileIsNamed() throws Exception {
         Path blocked = Files.createFile(folder.resolve("records"));
         Path file = blocked.resolve("run.json");
         assertThatThrownBy(() -> RunRecordFile.write(FAIL, file))
@@ -173,7 +173,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void a_name_that_the_disk_refuses_leaves_nothing_behind() throws Exception {
+    void aNameThatTheDiskRefusesLeavesNothingBehind() throws Exception {
         Path file = folder.resolve("x".repeat(300) + ".json");
         assertThatThrownBy(() -> RunRecordFile.write(FAIL, file))
                 .isInstanceOf(RunRecordException.class)
@@ -184,7 +184,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void samples_of_different_shape_are_refused_before_anything_is_written() throws IOException {
+    void samplesOfDifferentShapeAreRefusedBeforeAnythingIsWritten() throws IOException {
         Trace trace = FAIL.trace();
         List<Sample> samples = new ArrayList<>(trace.samples());
         Sample first = samples.get(0);
@@ -198,14 +198,14 @@ class RunRecordFileTest {
     }
 
     @Test
-    void a_file_that_is_not_there_is_named() {
+    void aFileThatIsNotThereIsNamed() {
         Path file = folder.resolve("none.json");
         assertThatThrownBy(() -> RunRecordFile.read(file))
                 .hasMessage(file + ": is not there. Check the name and the folder.");
     }
 
     @Test
-    void another_version_of_the_format_is_refused_with_both_versions() throws Exception {
+    void anotherVersionOfTheFormatIsRefusedWithBothVersions() throws Exception {
         Path file = rewritten("pumpwright-run/1", "pumpwright-run/2");
         assertThatThrownBy(() -> RunRecordFile.read(file))
                 .hasMessage(file + ": has format pumpwright-run/2, this program reads pumpwright-run/1."
@@ -213,7 +213,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void another_kind_of_json_is_refused() throws Exception {
+    void anotherKindOfJsonIsRefused() throws Exception {
         Path file = Files.writeString(folder.resolve("other.json"), "{\"name\": 1}");
         assertThatThrownBy(() -> RunRecordFile.read(file))
                 .hasMessage(file + ": is no record of a run (it has no \"format\": \"pumpwright-run/1\")."
@@ -221,7 +221,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void half_a_file_is_refused_with_the_line_where_it_ends() throws Exception {
+    void halfAFileIsRefusedWithTheLineWhereItEnds() throws Exception {
         Path file = Files.writeString(folder.resolve("half.json"), "{\n  \"format\": \"pumpwright-run/1\",\n  \"id\"");
         assertThatThrownBy(() -> RunRecordFile.read(file))
                 .hasMessageStartingWith(file + ": is not whole, or is no record at all (line 3: ")
@@ -229,7 +229,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void an_edited_figure_is_seen() throws Exception {
+    void anEditedFigureIsSeen() throws Exception {
         Path file = rewritten("\"serial\": \"D-10442\"", "\"serial\": \"D-10443\"");
         assertThatThrownBy(() -> RunRecordFile.read(file))
                 .hasMessage(file + ": was changed after it was written (its SHA-256 does not match)."
@@ -237,37 +237,37 @@ class RunRecordFileTest {
     }
 
     @Test
-    void what_is_wrong_in_a_sealed_file_is_named_by_its_place() throws Exception {
+    void whatIsWrongInASealedFileIsNamedByItsPlace() throws Exception {
         assertThatThrownBy(() -> RunRecordFile.read(resealed("\"verdict\": \"fail\"", "\"verdict\": \"maybe\"")))
                 .hasMessageContaining(": grade.verdict is \"maybe\", which is not known here. ");
     }
 
     @Test
-    void a_missing_entry_is_named_by_its_place() throws Exception {
+    void aMissingEntryIsNamedByItsPlace() throws Exception {
         assertThatThrownBy(() -> RunRecordFile.read(resealed("\"technician\"", "\"technican\"")))
                 .hasMessageContaining(": subject.technician is missing. ");
     }
 
     @Test
-    void a_value_out_of_range_is_refused() throws Exception {
+    void aValueOutOfRangeIsRefused() throws Exception {
         assertThatThrownBy(() -> RunRecordFile.read(resealed("\"duty_65536ths\": 65536", "\"duty_65536ths\": 65537")))
                 .hasMessageContaining(": holds a value that cannot be: duty is 65537 parts, allowed are 0 to 65536. ");
     }
 
     @Test
-    void a_column_of_another_length_is_refused() throws Exception {
+    void aColumnOfAnotherLengthIsRefused() throws Exception {
         assertThatThrownBy(() -> RunRecordFile.read(resealed("\"armed\": [1,", "\"armed\": [1,1,")))
                 .hasMessageContaining(": trace.samples.armed has 811 entries, count is 810. ");
     }
 
     @Test
-    void a_text_in_place_of_a_number_is_refused() throws Exception {
+    void aTextInPlaceOfANumberIsRefused() throws Exception {
         assertThatThrownBy(() -> RunRecordFile.read(resealed("\"pwm_hz\": 7812.0", "\"pwm_hz\": true")))
                 .hasMessageContaining(": conditions.pwm_hz is not a number. ");
     }
 
     @Test
-    void the_exception_carries_its_parts() {
+    void theExceptionCarriesItsParts() {
         Path file = folder.resolve("none.json");
         RunRecordException thrown = catchThrowableOfType(RunRecordException.class, () -> RunRecordFile.read(file));
         assertThat(thrown.file()).isEqualTo(file);
@@ -276,7 +276,7 @@ class RunRecordFileTest {
     }
 
     @Test
-    void the_digest_is_that_of_every_line_above() throws Exception {
+    void theDigestIsThatOfEveryLineAbove() throws Exception {
         List<String> lines = Files.readAllLines(written(FAIL));
         String above = String.join("\n", lines.subList(0, lines.size() - 2)) + "\n";
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(above.getBytes(StandardCharsets.UTF_8));
@@ -287,7 +287,7 @@ class RunRecordFileTest {
 
     /** A file of format 1, kept for good: whatever this program becomes, it must read what it once wrote. */
     @Test
-    void a_record_written_by_an_earlier_version_still_reads() throws Exception {
+    void aRecordWrittenByAnEarlierVersionStillReads() throws Exception {
         Path kept =
                 Path.of(RunRecordFileTest.class.getResource("run-format-1.json").toURI());
         RunRecord run = RunRecordFile.read(kept);

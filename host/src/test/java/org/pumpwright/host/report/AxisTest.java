@@ -16,7 +16,7 @@ class AxisTest {
     }
 
     @Test
-    void ticks_are_round_figures() {
+    void ticksAreRoundFigures() {
         assertThat(labels(Axis.toCover(3.86, 5))).containsExactly("0", "1", "2", "3", "4");
         assertThat(labels(Axis.toCover(13.2, 7))).containsExactly("0", "2", "4", "6", "8", "10", "12", "14");
         assertThat(labels(Axis.toCover(0.9, 5))).containsExactly("0.0", "0.2", "0.4", "0.6", "0.8", "1.0");
@@ -25,13 +25,13 @@ class AxisTest {
     }
 
     @Test
-    void an_axis_without_a_value_to_cover_is_still_an_axis() {
+    void anAxisWithoutAValueToCoverIsStillAnAxis() {
         assertThat(labels(Axis.toCover(0, 5))).containsExactly("0.0", "0.2", "0.4", "0.6", "0.8", "1.0");
         assertThat(labels(Axis.toCover(Double.NaN, 5))).hasSize(6);
     }
 
     @Property(seed = "20260402", tries = 1000)
-    void an_axis_covers_its_values_with_few_ticks_and_no_two_labels_alike(
+    void anAxisCoversItsValuesWithFewTicksAndNoTwoLabelsAlike(
             @ForAll @DoubleRange(min = 1e-4, max = 1e5) @Scale(6) double largest,
             @ForAll @IntRange(min = 3, max = 9) int steps) {
         Axis axis = Axis.toCover(largest, steps);

@@ -33,7 +33,7 @@ class FeaturePrinterTest {
     }
 
     @Test
-    void figures_have_decimal_points_on_a_machine_that_writes_decimal_commas() {
+    void figuresHaveDecimalPointsOnAMachineThatWritesDecimalCommas() {
         assertThat(Locale.getDefault()).isEqualTo(Locale.GERMANY);
         FeatureJudgement low = flow(1.49, Decision.LOW, true);
         assertThat(US.measured(low)).isEqualTo("1.49 gal/min");
@@ -44,7 +44,7 @@ class FeaturePrinterTest {
     }
 
     @Test
-    void metric_figures_are_litres_and_the_deviation_stays() {
+    void metricFiguresAreLitresAndTheDeviationStays() {
         FeatureJudgement low = flow(1.49, Decision.LOW, true);
         assertThat(METRIC.measured(low)).isEqualTo("5.64 L/min");
         assertThat(METRIC.limits(low)).isEqualTo("7.23 to 8.37");
@@ -52,7 +52,7 @@ class FeaturePrinterTest {
     }
 
     @Test
-    void amps_are_the_same_in_both_systems() {
+    void ampsAreTheSameInBothSystems() {
         FeatureJudgement amps = new FeatureJudgement(
                 new Feature(Feature.Kind.MOTOR_AMPS, Duty.FULL),
                 13,
@@ -79,18 +79,18 @@ class FeaturePrinterTest {
         "LOW, true, INVALID, not judged",
         "LOW, true, NOT_TESTED, not judged"
     })
-    void decisions_have_words(Decision decision, boolean judged, Verdict verdict, String words) {
+    void decisionsHaveWords(Decision decision, boolean judged, Verdict verdict, String words) {
         assertThat(US.decision(flow(2, decision, judged), verdict)).isEqualTo(words);
     }
 
     @Test
-    void a_zero_has_no_sign_of_minus() {
+    void aZeroHasNoSignOfMinus() {
         assertThat(US.number(Feature.Kind.MOTOR_AMPS, -0.001)).isEqualTo("0.00");
         assertThat(US.deviation(flow(2.0599, Decision.INSIDE, true))).isEqualTo("+0.0");
     }
 
     @Test
-    void what_is_not_a_number_is_not_known() {
+    void whatIsNotANumberIsNotKnown() {
         FeatureJudgement odd = new FeatureJudgement(
                 new Feature(Feature.Kind.FLOW, Duty.ZERO),
                 Double.NaN,

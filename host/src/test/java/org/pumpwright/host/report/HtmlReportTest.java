@@ -34,7 +34,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void the_verdict_stands_in_the_heading_with_its_own_shape_and_colour() {
+    void theVerdictStandsInTheHeadingWithItsOwnShapeAndColour() {
         assertThat(page(SampleRecords.pass()))
                 .contains("<h1>PASS</h1>", "as good as a healthy unit", "verdict is-pass", "<circle class=\"sign\"");
         assertThat(page(SampleRecords.fail()))
@@ -47,7 +47,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void every_failing_feature_is_named_in_the_table_and_in_the_chart() {
+    void everyFailingFeatureIsNamedInTheTableAndInTheChart() {
         String html = page(SampleRecords.fail());
         assertThat(cellsOf(html, "fail")).containsExactly("FAIL low", "FAIL low", "FAIL low", "FAIL low", "FAIL low");
         assertThat(cellsOf(html, "near")).containsExactly("near low");
@@ -60,7 +60,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void causes_come_in_their_order_each_with_the_test_that_would_tell() {
+    void causesComeInTheirOrderEachWithTheTestThatWouldTell() {
         String html = page(SampleRecords.fail());
         assertThat(html)
                 .containsSubsequence(
@@ -75,7 +75,7 @@ class HtmlReportTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"invalid", "stopped"})
-    void the_paper_of_an_invalid_run_says_nothing_of_the_unit(String sample) {
+    void thePaperOfAnInvalidRunSaysNothingOfTheUnit(String sample) {
         String html = page(PaperSamplesTest.samples().get(sample));
         assertThat(html)
                 .contains("Stand ticket", Words.NOTHING_SAID, "the run does not count; it says nothing about the unit")
@@ -84,7 +84,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void the_paper_of_an_invalid_run_names_each_broken_check_with_its_remedy_before_those_that_hold() {
+    void thePaperOfAnInvalidRunNamesEachBrokenCheckWithItsRemedyBeforeThoseThatHold() {
         assertThat(page(SampleRecords.invalid()))
                 .contains("Stand and run: 9 of 11 checks hold")
                 .containsSubsequence(
@@ -96,20 +96,20 @@ class HtmlReportTest {
     }
 
     @Test
-    void a_run_without_points_says_so() {
+    void aRunWithoutPointsSaysSo() {
         assertThat(page(SampleRecords.stoppedByBoard()))
                 .contains("No point of the plan was finished, so there are no readings.", "no sample came");
     }
 
     @Test
-    void a_run_without_curve_still_shows_its_readings() {
+    void aRunWithoutCurveStillShowsItsReadings() {
         String html = page(SampleRecords.withoutCurve());
         assertThat(html).contains("none for this unit and stand", "Plain readings");
         assertThat(html).containsSubsequence("<td>50 %</td>", "<td>2.08</td>", "<td>13.66 V</td>", "<td>2.73 A</td>");
     }
 
     @Test
-    void a_hostile_serial_number_stays_text() {
+    void aHostileSerialNumberStaysText() {
         String html = page(SampleRecords.withSerial(SampleRecords.fail(), HOSTILE));
         assertThat(html)
                 .doesNotContain("<script", HOSTILE, "\u202E", "\u0007")
@@ -117,7 +117,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void hostile_words_of_a_judgement_stay_text() {
+    void hostileWordsOfAJudgementStayText() {
         Grade grade = new Grade(
                 Verdict.FAIL,
                 List.of(HOSTILE),
@@ -131,7 +131,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void the_page_asks_for_nothing_outside_itself() {
+    void thePageAsksForNothingOutsideItself() {
         PaperSamplesTest.samples()
                 .forEach((name, run) -> assertThat(page(run))
                         .as(name)
@@ -140,7 +140,7 @@ class HtmlReportTest {
 
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
-    void every_element_is_closed(UnitSystem units) throws Exception {
+    void everyElementIsClosed(UnitSystem units) throws Exception {
         for (RunRecord run : PaperSamplesTest.samples().values()) {
             String html = HtmlReport.page(SampleRecords.withSerial(run, HOSTILE), units);
             String xml = html.replace("<!DOCTYPE html>", "").replaceAll("<meta ([^>]*)>", "<meta $1/>");
@@ -152,7 +152,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void what_is_missing_is_named() {
+    void whatIsMissingIsNamed() {
         String html = page(SampleRecords.withSerial(SampleRecords.pass(), " "));
         assertThat(html)
                 .contains("<dt>Claim number</dt><dd>not given</dd>")
@@ -161,7 +161,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void the_record_can_be_found_again_from_the_paper() {
+    void theRecordCanBeFoundAgainFromThePaper() {
         assertThat(page(SampleRecords.pass()))
                 .contains("20260402-081530-7f3a", "2026-04-02 08:15 UTC-05:00", "A. Tester", "quick-12v-pump v1")
                 .contains("n = 10 known-good units (simulated), k = 3.39")
@@ -170,7 +170,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void practice_is_said_on_the_paper_and_only_then() {
+    void practiceIsSaidOnThePaperAndOnlyThen() {
         assertThat(page(SampleRecords.pass())).contains(Words.PRACTICE);
         assertThat(page(SampleRecords.real(SampleRecords.pass())))
                 .doesNotContain(Words.PRACTICE)
@@ -178,19 +178,19 @@ class HtmlReportTest {
     }
 
     @Test
-    void an_advisory_verdict_says_so_beside_the_verdict() {
+    void anAdvisoryVerdictSaysSoBesideTheVerdict() {
         assertThat(page(SampleRecords.crowded()))
                 .contains("advice only: too few known-good units stand behind the curve");
         assertThat(page(SampleRecords.fail())).doesNotContain("advice only");
     }
 
     @Test
-    void a_pass_does_not_claim_to_explain_the_complaint() {
+    void aPassDoesNotClaimToExplainTheComplaint() {
         assertThat(page(SampleRecords.pass())).contains("If the complaint remains, look at the planter");
     }
 
     @Test
-    void metric_pages_show_litres() {
+    void metricPagesShowLitres() {
         String html = HtmlReport.page(SampleRecords.fail(), UnitSystem.METRIC);
         assertThat(html)
                 .contains("flow, L/min", "<td class=\"group\">5.69</td>", "7.14 to 8.46")
@@ -198,7 +198,7 @@ class HtmlReportTest {
     }
 
     @Test
-    void the_table_holds_every_value_of_the_charts() {
+    void theTableHoldsEveryValueOfTheCharts() {
         RunRecord run = SampleRecords.fail();
         FeaturePrinter printer = new FeaturePrinter(UnitSystem.US);
         String html = page(run);

@@ -24,7 +24,7 @@ class NotePlacerTest {
     }
 
     @Test
-    void with_all_the_room_a_note_stands_close_to_its_point_on_the_side_asked_for() {
+    void withAllTheRoomANoteStandsCloseToItsPointOnTheSideAskedFor() {
         Place below = placer().place(200, 90, true, WORDS);
         Place above = placer().place(200, 90, false, WORDS);
         assertThat(below.y()).isBetween(95.0, 105.0);
@@ -32,7 +32,7 @@ class NotePlacerTest {
     }
 
     @Property(seed = "20260402", tries = 500)
-    void notes_stay_in_the_frame(
+    void notesStayInTheFrame(
             @ForAll @IntRange(min = 40, max = 430) int x, @ForAll @IntRange(min = 20, max = 166) int y) {
         Box ink = ink(placer().place(x, y, (x + y) % 2 == 0, WORDS));
         assertThat(ink.x1()).isGreaterThanOrEqualTo(40);
@@ -42,7 +42,7 @@ class NotePlacerTest {
     }
 
     @Property(seed = "20260402", tries = 300)
-    void notes_of_a_rising_line_neither_lie_on_it_nor_on_each_other(@ForAll long seed) {
+    void notesOfARisingLineNeitherLieOnItNorOnEachOther(@ForAll long seed) {
         Random random = new Random(seed);
         double rise = 20 + random.nextInt(80);
         NotePlacer placer = placer();

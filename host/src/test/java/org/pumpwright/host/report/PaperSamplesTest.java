@@ -16,7 +16,7 @@ class PaperSamplesTest {
     private static final Path FOLDER = Path.of("target", "papers");
 
     @Test
-    void every_kind_of_run_gets_both_papers_in_both_systems_of_units() throws IOException {
+    void everyKindOfRunGetsBothPapersInBothSystemsOfUnits() throws IOException {
         Files.createDirectories(FOLDER);
         for (Map.Entry<String, RunRecord> sample : samples().entrySet()) {
             for (UnitSystem units : UnitSystem.values()) {

@@ -48,7 +48,7 @@ class SweepChartTest {
     }
 
     @Test
-    void the_band_runs_along_the_lower_limits_and_back_along_the_upper_ones() {
+    void theBandRunsAlongTheLowerLimitsAndBackAlongTheUpperOnes() {
         RunRecord run = SampleRecords.fail();
         List<FeatureJudgement> flows = flowInOrderOfVolts(run);
         List<Spot> band = points(draw(run), "polygon class=\"band\"");
@@ -65,7 +65,7 @@ class SweepChartTest {
     }
 
     @Test
-    void the_way_up_is_one_line_and_the_way_down_another_that_starts_at_the_top() {
+    void theWayUpIsOneLineAndTheWayDownAnotherThatStartsAtTheTop() {
         String svg = draw(SampleRecords.fail());
         List<Spot> up = points(svg, "polyline class=\"up\"");
         List<Spot> down = points(svg, "polyline class=\"down\"");
@@ -78,14 +78,14 @@ class SweepChartTest {
     }
 
     @Test
-    void each_point_has_an_error_bar_and_the_repeated_one_is_named() {
+    void eachPointHasAnErrorBarAndTheRepeatedOneIsNamed() {
         String svg = draw(SampleRecords.pass());
         assertThat(Pattern.compile("class=\"error\"").matcher(svg).results()).hasSize(3 * 9);
         assertThat(svg).containsOnlyOnce(">repeat<");
     }
 
     @Test
-    void failing_points_differ_in_shape_from_those_that_pass() {
+    void failingPointsDifferInShapeFromThoseThatPass() {
         assertThat(Pattern.compile("<polygon[^>]*class=\"point fail\"")
                         .matcher(draw(SampleRecords.fail()))
                         .results())

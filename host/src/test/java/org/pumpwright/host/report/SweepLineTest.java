@@ -34,7 +34,7 @@ class SweepLineTest {
     }
 
     @Test
-    void each_feature_belongs_to_the_point_at_which_it_was_measured() {
+    void eachFeatureBelongsToThePointAtWhichItWasMeasured() {
         List<SweepLine> lines = SweepLine.of(SampleRecords.pass());
         assertThat(lines)
                 .extracting(line -> line.leg().orElseThrow() + " " + line.duty().print())
@@ -56,7 +56,7 @@ class SweepLineTest {
     }
 
     @Test
-    void the_quantities_may_come_one_after_the_other() {
+    void theQuantitiesMayComeOneAfterTheOther() {
         RunRecord run = SampleRecords.pass();
         List<FeatureJudgement> features = new ArrayList<>();
         for (Feature.Kind kind : Feature.Kind.values()) {
@@ -68,7 +68,7 @@ class SweepLineTest {
     }
 
     @Test
-    void a_judged_feature_is_of_the_way_up_even_when_features_before_it_are_missing() {
+    void aJudgedFeatureIsOfTheWayUpEvenWhenFeaturesBeforeItAreMissing() {
         RunRecord run = SampleRecords.pass();
         List<FeatureJudgement> judged =
                 run.grade().features().stream().filter(FeatureJudgement::judged).toList();
@@ -77,7 +77,7 @@ class SweepLineTest {
     }
 
     @Test
-    void a_feature_of_no_point_of_the_trace_keeps_a_line_of_its_own() {
+    void aFeatureOfNoPointOfTheTraceKeepsALineOfItsOwn() {
         RunRecord run = SampleRecords.pass();
         FeatureJudgement one = run.grade().features().get(0);
         FeatureJudgement stray = new FeatureJudgement(

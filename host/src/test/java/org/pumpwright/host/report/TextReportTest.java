@@ -19,7 +19,7 @@ class TextReportTest {
     }
 
     @Test
-    void every_paper_fits_80_columns_of_plain_ascii() {
+    void everyPaperFits80ColumnsOfPlainAscii() {
         for (RunRecord run : PaperSamplesTest.samples().values()) {
             for (UnitSystem units : UnitSystem.values()) {
                 assertFitsAnyTerminal(TextReport.page(run, units));
@@ -28,12 +28,12 @@ class TextReportTest {
     }
 
     @Property(seed = "20260402", tries = 200)
-    void no_serial_number_can_break_the_page_or_command_the_terminal(@ForAll String serial) {
+    void noSerialNumberCanBreakThePageOrCommandTheTerminal(@ForAll String serial) {
         assertFitsAnyTerminal(page(SampleRecords.withSerial(SampleRecords.fail(), serial)));
     }
 
     @Test
-    void the_verdict_and_each_judged_feature_stand_in_lines_of_their_own() {
+    void theVerdictAndEachJudgedFeatureStandInLinesOfTheirOwn() {
         assertThat(page(SampleRecords.fail()).lines())
                 .contains(
                         "|   FAIL   |  not as good as a healthy unit",
@@ -46,7 +46,7 @@ class TextReportTest {
     }
 
     @Test
-    void an_invalid_run_shows_what_to_put_right_and_nothing_of_the_unit() {
+    void anInvalidRunShowsWhatToPutRightAndNothingOfTheUnit() {
         assertThat(page(SampleRecords.invalid()))
                 .contains("|   INVALID   |  the run does not count; it says nothing about the unit")
                 .contains("Nothing on this paper speaks for or against the unit.")
@@ -55,14 +55,14 @@ class TextReportTest {
     }
 
     @Test
-    void practice_is_said_at_the_begin_and_at_the_end() {
+    void practiceIsSaidAtTheBeginAndAtTheEnd() {
         assertThat(page(SampleRecords.pass()).split(java.util.regex.Pattern.quote(Words.PRACTICE), -1))
                 .hasSize(3);
         assertThat(page(SampleRecords.real(SampleRecords.pass()))).doesNotContain("PRACTICE");
     }
 
     @Test
-    void the_curve_the_rule_and_the_caution_are_on_the_page() {
+    void theCurveTheRuleAndTheCautionAreOnThePage() {
         assertThat(page(SampleRecords.pass()))
                 .contains("n = 10 known-good units (simulated), k = 3.39")
                 .contains("guard 1.645 u")
@@ -71,7 +71,7 @@ class TextReportTest {
     }
 
     @Test
-    void signs_that_are_not_ascii_are_spelled() {
+    void signsThatAreNotAsciiAreSpelled() {
         assertThat(AsciiText.of("20 °C ± 1 µΩ – Müller Łódź \u001b[31m"))
                 .isEqualTo("20 deg C +- 1 uohm - Muller ?odz ?[31m");
     }

@@ -23,14 +23,14 @@ import org.pumpwright.host.trace.MeterChannel;
 
 class StandFileTest {
     private static final Path SIMULATED = EditedFile.fixture("stands/simulated.yaml");
-    private static final Path BENCH = EditedFile.fixture("stands/bench-avr328.yaml");
+    private static final Path BENCH = EditedFile.fixture("stands/serial.yaml");
     private static final int FULL_SCALE = 65_536;
 
     @TempDir
     private Path folder;
 
     @Test
-    void the_simulated_stand_is_read() throws DataFileException {
+    void theSimulatedStandIsRead() throws DataFileException {
         StandDescription stand = StandFile.read(SIMULATED);
         assertThat(stand.id()).isEqualTo("simulated");
         assertThat(stand.title()).isEqualTo("Simulated stand (no hardware)");
@@ -48,13 +48,13 @@ class StandFileTest {
     }
 
     @Test
-    void the_bench_stand_is_on_a_serial_port_that_is_to_be_found() throws DataFileException {
+    void theBenchStandIsOnASerialPortThatIsToBeFound() throws DataFileException {
         StandDescription stand = StandFile.read(BENCH);
         assertThat(stand.connection()).isEqualTo(new Connection.Serial(Optional.empty(), 250_000, Optional.empty()));
     }
 
     @Test
-    void a_port_and_a_board_may_be_named() throws DataFileException {
+    void aPortAndABoardMayBeNamed() throws DataFileException {
         String named = "baud: 115200\n    port: /dev/ttyUSB0\n    unique_id: \"0123456789012345\"";
         StandDescription stand = StandFile.read(new EditedFile(BENCH, folder).with("baud: 250000", named));
         assertThat(stand.connection())
@@ -63,8 +63,8 @@ class StandFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"simulated", "bench-avr328"})
-    void the_channels_are_converted_to_si(String name) throws DataFileException {
+    @ValueSource(strings = {"simulated", "serial"})
+    void theChannelsAreConvertedToSi(String name) throws DataFileException {
         StandDescription stand = StandFile.read(EditedFile.fixture("stands/" + name + ".yaml"));
         MeterChannel meter = stand.channels().flowMeter();
         assertThat(meter.index()).isZero();
@@ -84,14 +84,14 @@ class StandFileTest {
     }
 
     @Test
-    void a_sensor_of_half_a_volt_to_four_and_a_half_reads_its_range_on_a_converter_of_five() throws DataFileException {
+    void aSensorOfHalfAVoltToFourAndAHalfReadsItsRangeOnAConverterOfFive() throws DataFileException {
         AnalogChannel pressure = StandFile.read(SIMULATED).channels().required(ChannelRole.OUTLET_PRESSURE);
         assertThat(pressure.si(FULL_SCALE * 0.5 / 5)).isCloseTo(0, within(1e-6));
         assertThat(pressure.si(FULL_SCALE * 4.5 / 5) / Pressure.PASCALS_PER_PSI).isCloseTo(150, within(1e-9));
     }
 
     @Test
-    void the_nozzle_gives_its_flow_at_the_root_of_the_pressure() throws DataFileException {
+    void theNozzleGivesItsFlowAtTheRootOfThePressure() throws DataFileException {
         double atRootPascal = StandFile.read(SIMULATED).nozzleM3PerSecondPerRootPascal();
         FlowRate at25Psi =
                 new FlowRate(atRootPascal * Math.sqrt(Pressure.ofPsi(25).pascals()));
@@ -100,7 +100,7 @@ class StandFileTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"volts-at-pins", "supply-amps"})
-    void a_stand_without_a_needed_channel_is_refused(String role) throws IOException {
+    void aStandWithoutANeededChannelIsRefused(String role) throws IOException {
         Path file = without(role);
         assertRefused(
                 file,
@@ -108,14 +108,14 @@ class StandFileTest {
     }
 
     @Test
-    void a_stand_without_a_pressure_channel_is_allowed() throws Exception {
+    void aStandWithoutAPressureChannelIsAllowed() throws Exception {
         Path file = without("outlet-pressure");
         assertThat(StandFile.read(file).channels().analog(ChannelRole.OUTLET_PRESSURE))
                 .isEmpty();
     }
 
     @Test
-    void a_channel_in_the_unit_of_another_role_is_refused() {
+    void aChannelInTheUnitOfAnotherRoleIsRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("amps_at_zero: 0", "volts_at_zero: 0");
         assertRefused(file, """
                 :23: analogs[1].amps_at_zero is missing, add it: allowed is -1000 to 1000 (A)
@@ -123,25 +123,25 @@ class StandFileTest {
     }
 
     @Test
-    void two_channels_on_one_input_are_refused() {
+    void twoChannelsOnOneInputAreRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("index: 3", "index: 2");
         assertRefused(file, ":40: analogs[3].index is 2, which is taken in line 33 already");
     }
 
     @Test
-    void a_channel_without_a_span_is_refused() {
+    void aChannelWithoutASpanIsRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("volts_at_full_scale: 20", "volts_at_full_scale: 0.0");
         assertRefused(file, ":19: analogs[0].volts_at_full_scale is 0.0, it must differ from volts_at_zero");
     }
 
     @Test
-    void a_connection_of_another_sort_is_refused() {
+    void aConnectionOfAnotherSortIsRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("connection: simulated", "connection: bluetooth");
         assertRefused(file, ":5: connection is \"bluetooth\", allowed is simulated, or serial with its baud beneath");
     }
 
     @Test
-    void a_serial_connection_is_checked_within() {
+    void aSerialConnectionIsCheckedWithin() {
         String wrong = "baud: 300\n    unique_id: 1234567890123456\n    prot: COM3";
         Path file = new EditedFile(BENCH, folder).with("baud: 250000", wrong);
         assertRefused(file, """
