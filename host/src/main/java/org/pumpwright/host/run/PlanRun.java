@@ -35,6 +35,7 @@ public final class PlanRun {
     private static final double REST_SECONDS = 1.5;
     private static final double LIVE_SECONDS = 0.25;
     private static final double LIVE_STRETCH_SECONDS = 1.0;
+    private static final int SAMPLES_TO_FIND_OUT_WHY = 10;
     private static final Duration WAIT = Duration.ofMillis(100);
 
     private final Stand stand;
@@ -107,7 +108,7 @@ public final class PlanRun {
 
     private void visit(PlanPoint point) throws StandException, RunEnded {
         Sample before = samples.get(samples.size() - 1);
-        stand.drive(PUMP, point.duty(), plan.rampSeconds());
+        drive(point);
         boolean settled = settle(point, before.boardNanos());
         int firstMeasured = samples.size() - 1;
         boolean enough = measure(point, samples.get(firstMeasured));
@@ -123,6 +124,20 @@ public final class PlanRun {
                 enough));
         LiveValues mean = view.over(samples.subList(firstMeasured, samples.size()));
         listener.heard(new RunEvent.PointDone(point, mean, settled, enough));
+    }
+
+    private void drive(PlanPoint point) throws StandException, RunEnded {
+        try {
+            stand.drive(PUMP, point.duty(), plan.rampSeconds());
+        } catch (StandException e) {
+            if (e.trouble() == Trouble.REFUSED) {
+                // An armed board refuses because it has made safe meanwhile; what it sent before tells why.
+                for (int i = 0; i < SAMPLES_TO_FIND_OUT_WHY; i++) {
+                    take();
+                }
+            }
+            throw e;
+        }
     }
 
     private boolean settle(PlanPoint point, long setNanos) throws StandException, RunEnded {

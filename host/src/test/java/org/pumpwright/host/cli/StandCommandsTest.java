@@ -1,0 +1,90 @@
+package org.pumpwright.host.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.pumpwright.host.bench.BoardProcess;
+import org.pumpwright.host.bench.EmulatedBoard;
+import org.pumpwright.host.bench.TestStands;
+
+@Timeout(60)
+final class StandCommandsTest {
+    private final CommandLineBench bench = new CommandLineBench();
+
+    @Test
+    void findTellsWhichBoardIsOnWhichPort() {
+        try (BoardProcess board = BoardProcess.pc()) {
+            int exit = bench.run("stand", "find", "--also", board.port());
+
+            assertThat(bench.out()).contains(board.port()).contains("board pc, firmware 0.1.0");
+            assertThat(exit).isEqualTo(ExitCode.PASS);
+        }
+    }
+
+    @Test
+    void findTellsWhyAPortDidNotAnswer() {
+        int exit = bench.run("stand", "find", "--also", "/dev/ttyNONE7");
+
+        assertThat(bench.out()).contains("/dev/ttyNONE7").contains("there is no port /dev/ttyNONE7");
+        assertThat(exit).isEqualTo(ExitCode.STAND);
+    }
+
+    @Test
+    void showTellsWhatTheStandReadsAndArmsNothing() {
+        try (EmulatedBoard board = EmulatedBoard.start(
+                TestStands.healthyPump(), TestStands.described("serial").channels(), 1)) {
+            int exit = bench.run("stand", "show", "--stand", "serial", "--port", board.port());
+
+            assertThat(bench.out())
+                    .contains("board              avr328, firmware 0.1.0")
+                    .contains("emergency stop     closed (ready)")
+                    .contains("supply amps        0.0");
+            assertThat(exit).isEqualTo(ExitCode.PASS);
+            assertThat(board.history()).noneMatch(pins -> pins.contactorClosed() || pins.duty() > 0);
+        }
+    }
+
+    @Test
+    void checkFindsAGoodStandFitAndDrivesNothing() {
+        try (EmulatedBoard board = EmulatedBoard.start(
+                TestStands.healthyPump(), TestStands.described("serial").channels(), 1)) {
+            int exit = bench.run("stand", "check", "--stand", "serial", "--port", board.port());
+
+            assertThat(bench.out())
+                    .contains("ok   supply at rest")
+                    .contains("Fit to test with.")
+                    .contains("the board says that it is safe");
+            assertThat(exit).isEqualTo(ExitCode.PASS);
+            assertThat(board.history()).anyMatch(EmulatedBoard.Pins::contactorClosed);
+            assertThat(board.history()).noneMatch(pins -> pins.duty() > 0);
+        }
+    }
+
+    @Test
+    void checkFindsAWeakSupplyNotFitAndNamesTheRemedy() {
+        try (EmulatedBoard board = EmulatedBoard.start(
+                TestStands.pump(
+                        org.pumpwright.host.plant.PumpFault.LOW_SUPPLY, org.pumpwright.host.plant.Severity.MODERATE),
+                TestStands.described("serial").channels(),
+                1)) {
+            int exit = bench.run("stand", "check", "--stand", "serial", "--port", board.port());
+
+            assertThat(bench.out()).contains("NOT  supply at rest").contains("set the supply to 13.8 V");
+            assertThat(exit).isEqualTo(ExitCode.STAND);
+        }
+    }
+
+    @Test
+    void checkTellsOfAPressedEmergencyStop() {
+        try (EmulatedBoard board = EmulatedBoard.start(
+                TestStands.healthyPump(), TestStands.described("serial").channels(), 1)) {
+            board.setInputs(false, true);
+
+            int exit = bench.run("stand", "check", "--stand", "serial", "--port", board.port());
+
+            assertThat(bench.err()).contains("the emergency stop is pressed or its loop is open");
+            assertThat(exit).isEqualTo(ExitCode.STAND);
+        }
+    }
+}
