@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.pumpwright.host.catalog.UnitModel;
@@ -99,13 +101,15 @@ public final class Acceptance {
             throws OrderException, DataFileException, StandException, RunRecordException {
         records.checkWritable();
         UnitModel model = shelf.model(order.model());
-        Plan plan = shelf.plan(order.plan().orElse(model.plan()));
+        Plan plan = shelf.plan(order.plan().orElse(model.plan())).withSupplyAmpsAtMost(model.ampsLimit());
         Bench bench = new Bench(order, shelf.stand(order.stand()), model, plan);
         checkFits(bench);
+        // Read before the stand is opened: a wrong file must not cost a reset of the board.
+        List<HealthyCurve> curves = shelf.curves();
         try (Stand stand = stands.reach(bench.description(), order.reach())) {
             StandIdentity identity = stand.open();
             Conditions conditions = conditions(bench, identity);
-            HealthyCurve curve = shelf.curve(conditions).orElseThrow(() -> noCurve(conditions));
+            HealthyCurve curve = newest(curves, conditions).orElseThrow(() -> noCurve(conditions));
             OffsetDateTime startedAt = OffsetDateTime.now(clock);
             RunOutcome outcome = new PlanRun(stand, plan, listener, stop).carryOut();
             Grade grade = grade(bench, conditions, curve, outcome);
@@ -135,6 +139,12 @@ public final class Acceptance {
                 bench.description().fluid());
     }
 
+    private static Optional<HealthyCurve> newest(List<HealthyCurve> curves, Conditions run) {
+        return curves.stream()
+                .filter(curve -> curve.conditions().differences(run).isEmpty())
+                .max(Comparator.comparingInt(HealthyCurve::version));
+    }
+
     private static OrderException noCurve(Conditions run) {
         return new OrderException(String.format(
                 Locale.ROOT,
@@ -150,14 +160,20 @@ public final class Acceptance {
     private static Grade grade(Bench bench, Conditions conditions, HealthyCurve curve, RunOutcome outcome) {
         StandExpectations expected = new StandExpectations(
                 bench.description().supplyVolts(), bench.description().nozzleM3PerSecondPerRootPascal());
-        return Grader.grade(new GradingInput(
+        GradingInput input = new GradingInput(
                 outcome.trace(),
                 outcome.ending(),
                 bench.plan(),
                 Optional.of(curve),
                 conditions,
                 expected,
-                bench.order().units()));
+                bench.order().units());
+        try {
+            return Grader.grade(input);
+        } catch (RuntimeException e) {
+            // The run is over and cannot be had again: its record is kept, and can be graded once the fault is mended.
+            return Grade.none("the program could not grade this run: " + e, "report this with the record");
+        }
     }
 
     private static RunRecord record(

@@ -48,10 +48,9 @@ public final class RecordFolder {
     /**
      * Keeps a record and makes its papers. The record is written first and whole; papers can be made again from it.
      *
-     * @throws RunRecordException when the disk does not take the record
-     * @throws OrderException when it does not take the papers
+     * @throws RunRecordException when the disk does not take the record, or its papers
      */
-    public Kept keep(RunRecord record, UnitSystem units) throws RunRecordException, OrderException {
+    public Kept keep(RunRecord record, UnitSystem units) throws RunRecordException {
         Path own = folder.resolve(record.id());
         Kept kept = new Kept(own.resolve("record.json"), own.resolve("page.html"), own.resolve("page.txt"));
         try {
@@ -59,8 +58,10 @@ public final class RecordFolder {
             Files.writeString(kept.page(), HtmlReport.page(record, units), StandardCharsets.UTF_8);
             Files.writeString(kept.text(), TextReport.page(record, units), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new OrderException("the papers can't be written in %s: %s. The record itself is safe in %s."
-                    .formatted(own, e, kept.record()));
+            throw new RunRecordException(
+                    own,
+                    "the papers can't be written: " + e,
+                    "Free some space; the record itself is safe in " + kept.record());
         }
         return kept;
     }

@@ -5,11 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.pumpwright.host.catalog.ModelFile;
 import org.pumpwright.host.catalog.UnitModel;
-import org.pumpwright.host.curve.Conditions;
 import org.pumpwright.host.curve.CurveFile;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.datafile.DataFileException;
@@ -47,19 +45,8 @@ public final class Shelf {
         return PlanFile.read(file("plan", "plans", name));
     }
 
-    /** The newest healthy curve that belongs to these conditions. */
-    public Optional<HealthyCurve> curve(Conditions conditions) throws OrderException, DataFileException {
-        HealthyCurve newest = null;
-        for (HealthyCurve curve : curves()) {
-            boolean newer = newest == null || curve.version() > newest.version();
-            if (newer && curve.conditions().differences(conditions).isEmpty()) {
-                newest = curve;
-            }
-        }
-        return Optional.ofNullable(newest);
-    }
-
-    private List<HealthyCurve> curves() throws OrderException, DataFileException {
+    /** Every healthy curve. */
+    public List<HealthyCurve> curves() throws OrderException, DataFileException {
         List<HealthyCurve> curves = new ArrayList<>();
         for (String name : names("curves")) {
             curves.add(CurveFile.read(data.resolve("curves").resolve(name + ENDING)));
@@ -73,8 +60,9 @@ public final class Shelf {
         }
         List<String> known = names(folder);
         if (!known.contains(name)) {
-            throw new OrderException("there is no %s '%s'. Known are: %s. A new one is a file in %s."
-                    .formatted(kind, name, String.join(", ", known), data.resolve(folder)));
+            String names = known.isEmpty() ? "none is there yet" : "Known are: " + String.join(", ", known);
+            throw new OrderException("there is no %s '%s'. %s. A new one is a file in %s."
+                    .formatted(kind, name, names, data.resolve(folder)));
         }
         return data.resolve(folder).resolve(name + ENDING);
     }

@@ -25,9 +25,9 @@ public final class StandCheckUp {
      * @param checks each check
      */
     public record Finding(StandIdentity identity, RunOutcome outcome, List<StandCheck> checks) {
-        /** True when every check held. */
+        /** True when the stand could be watched to the end and every check held. */
         public boolean fit() {
-            return checks.stream().allMatch(StandCheck::ok);
+            return outcome.ending().completed() && checks.stream().allMatch(StandCheck::ok);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandDescription;
@@ -47,10 +48,10 @@ public final class Stands {
      * How a stand is to be reached this time.
      *
      * @param port overrides the port of the description
-     * @param unit what hangs on a simulated stand
-     * @param pace of a simulated stand: virtual seconds in a second, 0 for as fast as the machine can
+     * @param unit what hangs on a simulated stand; empty for a healthy unit, and always empty for a real stand
+     * @param pace of a simulated stand: virtual seconds in a second; empty for as fast as the machine can
      */
-    public record Reach(Optional<String> port, PracticeUnit unit, double pace) {}
+    public record Reach(Optional<String> port, Optional<PracticeUnit> unit, OptionalDouble pace) {}
 
     /**
      * A port and who answered there.
@@ -68,6 +69,7 @@ public final class Stands {
      */
     public Stand reach(StandDescription description, Reach reach) throws OrderException {
         if (description.connection() instanceof Connection.Serial serial) {
+            checkReal(description, reach);
             String port = reach.port().or(serial::port).isPresent()
                     ? reach.port().or(serial::port).orElseThrow()
                     : onlyPort(description);
@@ -79,8 +81,18 @@ public final class Stands {
                                     .formatted(description.id())
                             + " port.");
         }
-        SimulatedBoard board = new SimulatedBoard(reach.unit().plant(), description.channels());
-        return new WireStand(description, () -> new SimulatedLine(board, reach.pace()), timing);
+        PracticeUnit unit = reach.unit().orElseGet(() -> PracticeUnit.healthy(1));
+        SimulatedBoard board = new SimulatedBoard(unit.plant(), description.channels());
+        double pace = reach.pace().orElse(0);
+        return new WireStand(description, () -> new SimulatedLine(board, pace), timing);
+    }
+
+    private static void checkReal(StandDescription description, Reach reach) throws OrderException {
+        if (reach.unit().isPresent() || reach.pace().isPresent()) {
+            throw new OrderException(
+                    "stand '%s' is a real one: --fault, --severity, --seed and --pace are for simulated units. Leave them away."
+                            .formatted(description.id()));
+        }
     }
 
     /** Asks the ports of the machine, and others, who is there. Opening a port may reset its board. */

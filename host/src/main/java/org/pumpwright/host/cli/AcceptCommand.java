@@ -4,9 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
-import org.pumpwright.host.app.PracticeUnit;
-import org.pumpwright.host.plant.PumpFault;
-import org.pumpwright.host.plant.Severity;
+import org.pumpwright.host.app.Stands;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,36 +38,8 @@ final class AcceptCommand implements Callable<Integer> {
     @Option(names = "--plan", paramLabel = "NAME", description = "A plan other than the model's own: a name or a file.")
     private @Nullable String plan;
 
-    @Option(
-            names = "--fault",
-            paramLabel = "WORD",
-            description = "Fault of a simulated unit: ${COMPLETION-CANDIDATES}.",
-            completionCandidates = FaultNames.class,
-            converter = FaultNames.Faults.class,
-            defaultValue = "healthy")
-    private PumpFault fault = PumpFault.HEALTHY;
-
-    @Option(
-            names = "--severity",
-            paramLabel = "WORD",
-            description = "Severity of that fault: mild, moderate or severe.",
-            converter = FaultNames.Severities.class,
-            defaultValue = "moderate")
-    private Severity severity = Severity.MODERATE;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            description = "Which simulated unit; the same number is the same unit.",
-            defaultValue = "1")
-    private long seed;
-
-    @Option(
-            names = "--pace",
-            paramLabel = "X",
-            description = "Simulated seconds in a second; 1 is real time, 0 (if not given) as fast as it goes.",
-            defaultValue = "0")
-    private double pace;
+    @Mixin
+    private SimulatedUnitOptions simulated = new SimulatedUnitOptions();
 
     AcceptCommand(Workshop workshop) {
         this.workshop = workshop;
@@ -77,10 +47,9 @@ final class AcceptCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        PracticeUnit unit = new PracticeUnit(fault, severity, seed);
         Acceptance.Order order = new Acceptance.Order(
                 reach.stand,
-                reach.reach(unit, pace),
+                new Stands.Reach(Optional.ofNullable(reach.port), simulated.unit(), simulated.pace()),
                 model,
                 Optional.ofNullable(plan),
                 papers.serial,

@@ -50,7 +50,7 @@ public final class Main {
         return ExitCode.USAGE;
     }
 
-    private static int trouble(Exception e, CommandLine command, CommandLine.ParseResult parsed) throws Exception {
+    private static int trouble(Exception e, CommandLine command, CommandLine.ParseResult parsed) {
         if (e instanceof OrderException || e instanceof DataFileException) {
             command.getErr().println("pumpwright: " + e.getMessage());
             return ExitCode.USAGE;
@@ -59,6 +59,11 @@ public final class Main {
             command.getErr().println("pumpwright: " + e.getMessage());
             return ExitCode.STAND;
         }
-        throw e;
+        command.getErr()
+                .println(
+                        "pumpwright: this is a fault of the program, not of the unit. Press the emergency stop before you"
+                                + " touch the unit, and report what follows.");
+        e.printStackTrace(command.getErr());
+        return ExitCode.STAND;
     }
 }

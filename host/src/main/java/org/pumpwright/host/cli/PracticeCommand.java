@@ -1,10 +1,8 @@
 package org.pumpwright.host.cli;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
@@ -33,33 +31,8 @@ final class PracticeCommand implements Callable<Integer> {
     @Option(names = "--list", description = "Lists the faults and ends.")
     private boolean list;
 
-    @Option(
-            names = "--fault",
-            paramLabel = "WORD",
-            description = "The fault; without it a surprise. See --list.",
-            completionCandidates = FaultNames.class,
-            converter = FaultNames.Faults.class)
-    private @Nullable PumpFault fault;
-
-    @Option(
-            names = "--severity",
-            paramLabel = "WORD",
-            description = "mild, moderate or severe; without it a surprise.",
-            converter = FaultNames.Severities.class)
-    private @Nullable Severity severity;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            description = "The same number is the same unit and surprise; else by the clock.")
-    private @Nullable Long seed;
-
-    @Option(
-            names = "--pace",
-            paramLabel = "X",
-            description = "Simulated seconds in a second; 1 is real time, 0 (if not given) as fast as it goes.",
-            defaultValue = "0")
-    private double pace;
+    @Mixin
+    private SimulatedUnitOptions simulated = new SimulatedUnitOptions();
 
     PracticeCommand(Workshop workshop) {
         this.workshop = workshop;
@@ -74,7 +47,7 @@ final class PracticeCommand implements Callable<Integer> {
         PracticeUnit unit = unit();
         Acceptance.Order order = new Acceptance.Order(
                 "simulated",
-                new Stands.Reach(Optional.empty(), unit, pace),
+                new Stands.Reach(Optional.empty(), Optional.of(unit), simulated.pace()),
                 "demo-pump",
                 Optional.empty(),
                 papers.serial,
@@ -85,15 +58,20 @@ final class PracticeCommand implements Callable<Integer> {
         return code;
     }
 
+    /** What was not chosen is a surprise, drawn by the seed, or by the clock without one. */
     private PracticeUnit unit() {
-        long number = seed == null ? workshop.clock().millis() : seed;
-        Random surprise = new Random(number);
-        List<PumpFault> faults = List.of(PumpFault.values());
-        List<Severity> severities = List.of(Severity.values());
-        PumpFault drawnFault = faults.get(surprise.nextInt(faults.size()));
-        Severity drawnSeverity = severities.get(surprise.nextInt(severities.size()));
+        long seed = simulated.seed == null ? workshop.clock().millis() : simulated.seed;
+        Random surprise = new Random(seed);
+        PumpFault fault = drawn(PumpFault.values(), surprise);
+        Severity severity = drawn(Severity.values(), surprise);
         return new PracticeUnit(
-                fault == null ? drawnFault : fault, severity == null ? drawnSeverity : severity, number);
+                simulated.fault == null ? fault : simulated.fault,
+                simulated.severity == null ? severity : simulated.severity,
+                seed);
+    }
+
+    private static <T> T drawn(T[] all, Random surprise) {
+        return all[surprise.nextInt(all.length)];
     }
 
     private void printFaults() {

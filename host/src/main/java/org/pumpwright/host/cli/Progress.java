@@ -30,7 +30,7 @@ final class Progress implements RunListener {
     @Override
     public void heard(RunEvent event) {
         if (event instanceof Began began) {
-            out.printf(Locale.ROOT, "Armed. %d points, about %.0f s.%n%n", began.points(), began.expectedSeconds());
+            out.printf(Locale.ROOT, "Armed. %d points, at least %.0f s.%n%n", began.points(), began.expectedSeconds());
             out.println("  point  leg     duty         flow     amps   volts at pins");
         } else if (event instanceof Live now && live) {
             overwrite(now);
@@ -40,10 +40,14 @@ final class Progress implements RunListener {
         } else if (event instanceof Ended ended) {
             erase();
             out.println();
-            out.println("Run over: " + ended.ending().reason() + ".");
+            out.println("Run over: " + sentence(ended.ending().reason()));
             out.println("Stand: " + ended.safe().words() + ".");
         }
         out.flush();
+    }
+
+    private static String sentence(String words) {
+        return words.endsWith(".") ? words : words + ".";
     }
 
     private String line(PointDone done) {

@@ -1,8 +1,8 @@
 package org.pumpwright.host.cli;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
 import picocli.CommandLine.Option;
 
@@ -22,7 +22,8 @@ final class ReachOptions {
     @Nullable
     String port;
 
-    Stands.Reach reach(PracticeUnit unit, double pace) {
-        return new Stands.Reach(Optional.ofNullable(port), unit, pace);
+    /** A real stand, or a simulated one with a healthy unit. */
+    Stands.Reach reach() {
+        return new Stands.Reach(Optional.ofNullable(port), Optional.empty(), OptionalDouble.empty());
     }
 }

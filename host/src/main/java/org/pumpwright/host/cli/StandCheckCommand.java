@@ -2,7 +2,6 @@ package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
-import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.StandCheckUp;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.stand.Stand;
@@ -33,7 +32,7 @@ final class StandCheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach(PracticeUnit.healthy(1), 0))) {
+        try (Stand stand = workshop.stands().reach(description, reach.reach())) {
             StandCheckUp.Finding finding = StandCheckUp.of(stand);
             PrintWriter out = spec.commandLine().getOut();
             out.printf(
@@ -42,6 +41,9 @@ final class StandCheckCommand implements Callable<Integer> {
                     finding.identity().boardKind(),
                     finding.identity().firmware());
             finding.checks().forEach(check -> print(out, check));
+            if (!finding.outcome().ending().completed()) {
+                out.println("  NOT  " + finding.outcome().ending().reason());
+            }
             out.println("Stand: " + finding.outcome().safe().words() + ".");
             out.println(finding.fit() ? "Fit to test with." : "NOT FIT: put right what is marked, then check again.");
             return finding.fit() ? ExitCode.PASS : ExitCode.STAND;

@@ -57,7 +57,7 @@ final class StandFindCommand implements Callable<Integer> {
         return found.board()
                 .map(board -> "%-16s board %s, firmware %s, id %s"
                         .formatted(found.port(), kind(board), board.firmware(), board.uniqueId()))
-                .orElse("%-16s %s".formatted(found.port(), found.trouble()));
+                .orElse(found.trouble());
     }
 
     private static String kind(StandIdentity board) {

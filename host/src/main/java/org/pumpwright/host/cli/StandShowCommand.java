@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.quantity.Temperature;
 import org.pumpwright.host.quantity.UnitSystem;
@@ -49,7 +48,7 @@ final class StandShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach(PracticeUnit.healthy(1), 0))) {
+        try (Stand stand = workshop.stands().reach(description, reach.reach())) {
             StandIdentity board = stand.open();
             PrintWriter out = spec.commandLine().getOut();
             out.println(description.title() + " (" + description.id() + ")");

@@ -29,4 +29,9 @@ public record Grade(
         features = List.copyOf(features);
         causes = List.copyOf(causes);
     }
+
+    /** What stands in the place of a grade that could not be made: nothing is said of the unit. */
+    public static Grade none(String reason, String nextTest) {
+        return new Grade(Verdict.INVALID, List.of(reason), List.of(), List.of(), List.of(), nextTest, "", false);
+    }
 }

@@ -18,8 +18,10 @@ final class RunCheck {
     private static String remedy(Ending.Kind kind) {
         return switch (kind) {
             case COMPLETED, UNIT_OUT_OF_BOUNDS -> "";
+            case PROGRAM_FAULT -> "report this with the record, then run again";
             case STAND_UNFIT -> "put right what ended the run, then run again";
-            case STOPPED_BY_BOARD -> "clear the emergency stop, the guard and the cable, then run again";
+            case STOPPED_BY_BOARD ->
+                "clear what the board tells: emergency stop, guard, cable or a busy PC; then run again";
             case STOPPED_BY_PERSON -> "run again to the end";
             case STAND_LOST -> "check the stand's cable and power, then run again";
         };

@@ -39,6 +39,17 @@ public record Plan(
         Require.inRange("ramp", rampSeconds, 0.01, 60, "s");
     }
 
+    /** The same plan with a stop rule that also keeps to what the unit's model may draw, A. */
+    public Plan withSupplyAmpsAtMost(double amps) {
+        StopRules tighter = new StopRules(
+                Math.min(amps, stop.supplyAmpsAbove),
+                stop.ampsForSeconds,
+                stop.voltsAtPinsBelow,
+                stop.pressureAbovePascals,
+                stop.runSecondsAbove);
+        return new Plan(id, version, title, kind, points, judged, rampSeconds, settle, measure, tighter);
+    }
+
     /** The id and version as they are printed on every paper. */
     public String label() {
         return id + " v" + version;

@@ -12,7 +12,8 @@ public final class RunRecordException extends Exception {
     private final String problem;
     private final String remedy;
 
-    RunRecordException(Path file, String problem, String remedy) {
+    /** A problem with a record's file, and what to do about it; both without a full stop. */
+    public RunRecordException(Path file, String problem, String remedy) {
         super(file + ": " + problem + ". " + remedy + ".");
         this.file = file;
         this.problem = problem;

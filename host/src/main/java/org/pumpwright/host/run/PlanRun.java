@@ -77,6 +77,8 @@ public final class PlanRun {
             ending = e.ending();
         } catch (StandException e) {
             ending = new Ending(kind(e.trouble()), e.getMessage());
+        } catch (RuntimeException e) {
+            ending = new Ending(Ending.Kind.PROGRAM_FAULT, "the program failed: " + e);
         } finally {
             safe = SafePath.take(stand);
         }

@@ -61,8 +61,8 @@ final class StopRuleWatch {
             Pressure now = new Pressure(value(pressure.get(), sample));
             if (now.pascals() > rules.pressureAbovePascals()) {
                 throw ended(
-                        Ending.Kind.UNIT_OUT_OF_BOUNDS,
-                        "the outlet pressure rose to %.0f psi, the plan allows %.0f psi",
+                        Ending.Kind.STAND_UNFIT,
+                        "the outlet pressure rose to %.1f psi, the plan allows %.1f psi: check nozzle and valves",
                         now.psi(),
                         new Pressure(rules.pressureAbovePascals()).psi());
             }
@@ -74,7 +74,7 @@ final class StopRuleWatch {
         if (now < rules.voltsAtPinsBelow()) {
             throw ended(
                     Ending.Kind.STAND_UNFIT,
-                    "the volts at the pins fell to %.1f V, the plan needs %.1f V: check supply, contactor and lead",
+                    "the volts at the pins fell to %.2f V, the plan needs %.2f V: check supply, contactor and lead",
                     now,
                     rules.voltsAtPinsBelow());
         }

@@ -20,7 +20,9 @@ public record Ending(Kind kind, String reason) {
         /** A person stopped it. */
         STOPPED_BY_PERSON,
         /** The stand was lost or fell silent. */
-        STAND_LOST
+        STAND_LOST,
+        /** The program itself failed. */
+        PROGRAM_FAULT
     }
 
     public boolean completed() {

@@ -66,7 +66,7 @@ final class DemoCurve {
                 true,
                 UNITS,
                 ToleranceFactor.joint(UNITS, JUDGED_FEATURES, 0.95, 0.95),
-                "95 % of healthy units inside all 6 limits, 95 % confidence",
+                "95 % of healthy units inside all 6 limits, 95 % confidence for each",
                 FREEWHEEL_VOLTS,
                 CurveBuilder.points(units, grid),
                 "program, from simulated units",

@@ -194,6 +194,42 @@ final class ClearMessagesTest {
     }
 
     @Test
+    void aFaultForARealStandIsRefused() {
+        int exit = bench.run(
+                "accept", "--stand", "serial", "--port", "/dev/ttyUSB0", "--model", "demo-pump", "--fault", "drag");
+
+        assertThat(bench.err())
+                .isEqualToNormalizingNewlines(
+                        "pumpwright: stand 'serial' is a real one: --fault, --severity, --seed and"
+                                + " --pace are for simulated units. Leave them away.\n");
+        assertThat(exit).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void aPaceBelowZeroIsRefused() {
+        int exit = acceptSimulated("--model", "demo-pump", "--pace", "-1");
+
+        assertThat(bench.err()).contains("--pace is -1.0, it must be above 0; leave it away for as fast as it goes");
+        assertThat(exit).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void aStandFileThatNamesMoreThanTheBoardHasIsTold() throws IOException {
+        String good = Files.readString(Firmware.root().resolve("fixtures/stands/serial.yaml"));
+        Path stand = Files.writeString(
+                folder.resolve("two.yaml"), good.replaceFirst("- index: 0\n    pulses", "- index: 1\n    pulses"));
+        try (BoardProcess board = BoardProcess.pc()) {
+            int exit = bench.run("stand", "show", "--stand", stand.toString(), "--port", board.port());
+
+            assertThat(bench.err())
+                    .contains(
+                            "the file of stand 'serial' names meter 1 and analogue channel 3 (counted from 0). Correct the"
+                                    + " file, or use the board it describes.");
+            assertThat(exit).isEqualTo(ExitCode.STAND);
+        }
+    }
+
+    @Test
     void aFolderThatTakesNoRecordsIsToldBeforeAnythingMoves() throws IOException {
         Path file = Files.writeString(folder.resolve("full"), "");
 

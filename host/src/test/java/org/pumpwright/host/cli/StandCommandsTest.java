@@ -76,6 +76,28 @@ final class StandCommandsTest {
     }
 
     @Test
+    void checkIsNotFitWhenTheEmergencyStopIsPressedMeanwhile() throws Exception {
+        try (EmulatedBoard board = EmulatedBoard.start(
+                TestStands.healthyPump(), TestStands.described("serial").channels(), 1)) {
+            Thread hand = new Thread(() -> {
+                while (board.history().stream().noneMatch(EmulatedBoard.Pins::contactorClosed)) {
+                    java.util.concurrent.locks.LockSupport.parkNanos(10_000_000);
+                }
+                board.setInputs(false, true);
+            });
+            hand.start();
+
+            int exit = bench.run("stand", "check", "--stand", "serial", "--port", board.port());
+
+            hand.join();
+            assertThat(bench.out())
+                    .contains("NOT  the emergency stop was pressed")
+                    .contains("NOT FIT");
+            assertThat(exit).isEqualTo(ExitCode.STAND);
+        }
+    }
+
+    @Test
     void checkTellsOfAPressedEmergencyStop() {
         try (EmulatedBoard board = EmulatedBoard.start(
                 TestStands.healthyPump(), TestStands.described("serial").channels(), 1)) {

@@ -193,10 +193,22 @@ final class PlanRunTest {
                 .satisfies(e -> assertThat(e.kind()).isEqualTo(Ending.Kind.STAND_UNFIT))
                 .satisfies(e -> assertThat(e.reason()).startsWith("the volts at the pins fell to 13."));
         assertThat(run(TestStands.healthyPump(), pressure, nothing()).ending())
-                .satisfies(e -> assertThat(e.kind()).isEqualTo(Ending.Kind.UNIT_OUT_OF_BOUNDS))
+                .satisfies(e -> assertThat(e.kind()).isEqualTo(Ending.Kind.STAND_UNFIT))
                 .satisfies(e -> assertThat(e.reason()).startsWith("the outlet pressure rose to 1"));
         assertThat(run(TestStands.healthyPump(), time, nothing()).ending())
                 .isEqualTo(new Ending(Ending.Kind.STAND_UNFIT, "the run took more than the 20 s that the plan allows"));
+    }
+
+    @Test
+    void aFaultOfTheProgramEndsSafeWithWhatWasMeasured() throws Exception {
+        RunOutcome outcome = run(TestStands.healthyPump(), quick(), afterPoint(2, () -> {
+            throw new IllegalStateException("broken on purpose");
+        }));
+
+        assertThat(outcome.ending().kind()).isEqualTo(Ending.Kind.PROGRAM_FAULT);
+        assertThat(outcome.ending().reason()).contains("broken on purpose");
+        assertThat(outcome.safe()).isEqualTo(SafeState.CONFIRMED);
+        assertThat(outcome.trace().points()).hasSize(2);
     }
 
     @Test

@@ -14,6 +14,8 @@ import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandException.Trouble;
 import org.pumpwright.host.stand.StandIdentity;
 import org.pumpwright.host.stand.StandSignal;
+import org.pumpwright.host.trace.AnalogChannel;
+import org.pumpwright.host.trace.MeterChannel;
 import org.pumpwright.protocol.Acknowledge;
 import org.pumpwright.protocol.Arm;
 import org.pumpwright.protocol.BoardMessage;
@@ -93,6 +95,7 @@ public final class WireStand implements Stand {
         try {
             Identity board = hello(opened);
             checkExpected(board, opened);
+            checkChannels(board, opened);
             session = new Session(board, new Timeline(board));
             request(opened, new Stream(timing.samplePeriodMillis()));
             lastSample = opened.nanoTime();
@@ -215,6 +218,30 @@ public final class WireStand implements Stand {
                     found,
                     description.id(),
                     expected.get());
+        }
+    }
+
+    private void checkChannels(Identity board, Line open) throws StandException {
+        int meters = description.channels().meters().stream()
+                .mapToInt(MeterChannel::index)
+                .max()
+                .orElse(-1);
+        int analogs = description.channels().analogs().stream()
+                .mapToInt(AnalogChannel::index)
+                .max()
+                .orElse(-1);
+        if (meters >= board.channels().meters() || analogs >= board.channels().analogs()) {
+            throw trouble(
+                    open,
+                    Trouble.OTHER_BOARD,
+                    "%s: the board has %d meters and %d analogue channels, the file of stand '%s' names meter %d and analogue"
+                            + " channel %d (counted from 0). Correct the file, or use the board it describes.",
+                    open.name(),
+                    board.channels().meters(),
+                    board.channels().analogs(),
+                    description.id(),
+                    meters,
+                    analogs);
         }
     }
 
