@@ -208,7 +208,7 @@ public final class PlanRun {
     private static RunEnded ended(MadeSafe made) {
         return switch (made.cause()) {
             case OVER_CURRENT -> new RunEnded(Ending.Kind.UNIT_OUT_OF_BOUNDS, made.words());
-            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN ->
+            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN, UNKNOWN ->
                 new RunEnded(Ending.Kind.STOPPED_BY_BOARD, made.words());
         };
     }

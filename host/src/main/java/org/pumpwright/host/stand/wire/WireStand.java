@@ -111,6 +111,8 @@ public final class WireStand implements Stand {
     public void arm() throws StandException {
         Line open = opened();
         request(open, new Arm(session(open).board().bootId()));
+        // Samples from before would look as if the board had made safe since.
+        heard.removeIf(message -> message instanceof Sample);
         armed = true;
         lastKeepAlive = open.nanoTime();
     }
@@ -366,6 +368,13 @@ public final class WireStand implements Stand {
         if (message instanceof Sample raw) {
             lastSample = open.nanoTime();
             org.pumpwright.host.trace.Sample sample = current.timeline().sample(raw);
+            if (armed && !sample.armed()) {
+                armed = false;
+                return Optional.of(new StandSignal.MadeSafe(
+                        StandSignal.Cause.UNKNOWN,
+                        sample.boardNanos(),
+                        "the board made safe, its reason was lost on the line"));
+            }
             return Optional.of(new StandSignal.Measured(sample));
         }
         if (message instanceof Event event) {
