@@ -95,6 +95,14 @@ public final class Stands {
         }
     }
 
+    /**
+     * Has something done when the process is told to end, while the way to a stand still works. It may be called by more than
+     * one thread then. A new action takes the place of the old one.
+     */
+    public void beforeProcessEnds(Runnable action) {
+        SerialPorts.beforePortsClose(action);
+    }
+
     /** Asks the ports of the machine, and others, who is there. Opening a port may reset its board. */
     public List<Found> find(StandDescription description, int baud, List<String> otherPorts) {
         Set<String> ports = new LinkedHashSet<>(otherPorts);

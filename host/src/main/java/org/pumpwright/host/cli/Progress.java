@@ -10,6 +10,7 @@ import org.pumpwright.host.run.RunEvent.Live;
 import org.pumpwright.host.run.RunEvent.LiveValues;
 import org.pumpwright.host.run.RunEvent.PointDone;
 import org.pumpwright.host.run.RunListener;
+import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.trace.Leg;
 
 /** Shows a run in the terminal: a line for each finished point, and a line of live values that is written over. */
@@ -19,9 +20,16 @@ final class Progress implements RunListener {
     private final PrintWriter out;
     private final UnitSystem units;
     private final boolean live;
+    private final StopButton stop;
 
-    /** @param live whether the line of live values is shown; it needs a terminal */
-    Progress(PrintWriter out, UnitSystem units, boolean live) {
+    /**
+     * Shows a run.
+     *
+     * @param live whether the line of live values is shown; it needs a terminal
+     * @param stop pressed when nobody can see the run any more
+     */
+    Progress(PrintWriter out, UnitSystem units, boolean live, StopButton stop) {
+        this.stop = stop;
         this.out = out;
         this.units = units;
         this.live = live;
@@ -43,7 +51,10 @@ final class Progress implements RunListener {
             out.println("Run over: " + sentence(ended.ending().reason()));
             out.println("Stand: " + ended.safe().words() + ".");
         }
-        out.flush();
+        // A closed terminal does not end the process: the serial library makes it deaf to that signal.
+        if (out.checkError()) {
+            stop.press("the terminal was closed");
+        }
     }
 
     private static String sentence(String words) {

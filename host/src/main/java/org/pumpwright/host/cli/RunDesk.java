@@ -28,23 +28,26 @@ final class RunDesk {
         caution();
         StopButton stop = new StopButton();
         CountDownLatch done = new CountDownLatch(1);
-        Thread onInterrupt = new Thread(() -> stopAndWait(stop, done), "stop on Ctrl-C");
-        Runtime.getRuntime().addShutdownHook(onInterrupt);
+        Thread hook = new Thread(() -> stopAndWait(stop, done), "stop at the end of the process");
+        Runtime.getRuntime().addShutdownHook(hook);
+        workshop.stands().beforeProcessEnds(() -> stopAndWait(stop, done));
         try {
-            Progress progress = new Progress(out, order.units(), workshop.livePerson() && !papers.quiet);
+            Progress progress = new Progress(out, order.units(), workshop.livePerson() && !papers.quiet, stop);
             Acceptance.Result result =
                     workshop.acceptance(papers.records(workshop)).carryOut(order, progress, stop);
             show(result, order);
             return ExitCode.of(result.record().grade().verdict());
         } finally {
             done.countDown();
-            forget(onInterrupt);
+            workshop.stands().beforeProcessEnds(() -> {});
+            forget(hook);
         }
     }
 
     private void caution() {
         out.println("Caution: this program is not a safety device. Know where the emergency stop is. Hose and");
         out.println("fittings tight, guard closed, eye protection on; water only, no product in the unit.");
+        out.println("Recirculation and agitation returns fully closed.");
         out.println();
     }
 
@@ -58,7 +61,7 @@ final class RunDesk {
 
     /** The process ends with this thread, so it waits until the run has ended safe and its record is kept. */
     private static void stopAndWait(StopButton stop, CountDownLatch done) {
-        stop.press("stopped at the keyboard");
+        stop.press("the program was told to end");
         try {
             if (!done.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
                 Runtime.getRuntime().halt(ExitCode.STAND);

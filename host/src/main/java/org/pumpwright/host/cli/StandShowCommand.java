@@ -81,7 +81,7 @@ final class StandShowCommand implements Callable<Integer> {
     }
 
     private String value(AnalogChannel channel, Sample now) {
-        double si = channel.si(now.analogs().get(channel.index()).mean());
+        double si = channel.read(now);
         return switch (channel.role()) {
             case VOLTS_AT_PINS -> String.format(Locale.ROOT, "%.2f V", si);
             case SUPPLY_AMPS -> String.format(Locale.ROOT, "%.2f A", si);

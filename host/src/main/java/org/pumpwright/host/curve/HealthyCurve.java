@@ -63,17 +63,6 @@ public record HealthyCurve(
         return units < LEAST_UNITS;
     }
 
-    /** Effective volts of a drive: duty 0 to 1, volts at the unit's pins. */
-    public double effectiveVolts(double duty, double voltsAtPins) {
-        return duty * voltsAtPins - (1 - duty) * freewheelVolts;
-    }
-
-    /** True when the curve reaches this far; it is never extended beyond its points. */
-    public boolean covers(double effectiveVolts) {
-        return effectiveVolts >= points.get(0).effectiveVolts()
-                && effectiveVolts <= points.get(points.size() - 1).effectiveVolts();
-    }
-
     /** The healthy population at a value of effective volts, linear between the points, the nearest end outside them. */
     public CurvePoint at(double effectiveVolts) {
         int upper = 1;

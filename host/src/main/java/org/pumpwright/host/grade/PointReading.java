@@ -127,7 +127,7 @@ public record PointReading(
     }
 
     private static double reading(Sample sample, AnalogChannel channel) {
-        return channel.si(sample.analogs().get(channel.index()).mean());
+        return channel.read(sample);
     }
 
     private static double[] column(List<Sample> samples, ToDoubleFunction<Sample> of) {

@@ -50,8 +50,7 @@ record RestReading(double volts, double amps, long pulses, double seconds) {
     }
 
     private static double mean(List<Sample> samples, AnalogChannel channel) {
-        return Statistics.mean(samples.stream()
-                .mapToDouble(s -> channel.si(s.analogs().get(channel.index()).mean()))
-                .toArray());
+        return Statistics.mean(
+                samples.stream().mapToDouble(s -> channel.read(s)).toArray());
     }
 }

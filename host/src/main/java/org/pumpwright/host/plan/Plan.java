@@ -43,7 +43,7 @@ public record Plan(
     public Plan withSupplyAmpsAtMost(double amps) {
         StopRules tighter = new StopRules(
                 Math.min(amps, stop.supplyAmpsAbove),
-                stop.ampsForSeconds,
+                stop.forSeconds,
                 stop.voltsAtPinsBelow,
                 stop.pressureAbovePascals,
                 stop.runSecondsAbove);
@@ -78,14 +78,14 @@ public record Plan(
      * What ends the run early.
      *
      * @param supplyAmpsAbove supply current, A
-     * @param ampsForSeconds for how long the current must stay above
+     * @param forSeconds for how long current, volts or pressure must be beyond their limit
      * @param voltsAtPinsBelow volts at the unit's pins, V
      * @param pressureAbovePascals outlet pressure, Pa
      * @param runSecondsAbove length of the whole run, s
      */
     public record StopRules(
             double supplyAmpsAbove,
-            double ampsForSeconds,
+            double forSeconds,
             double voltsAtPinsBelow,
             double pressureAbovePascals,
             double runSecondsAbove) {}

@@ -107,7 +107,7 @@ public final class PlanFile {
     private static Plan.StopRules stop(Node node) {
         return new Plan.StopRules(
                 node.number("supply_amps_above"),
-                node.number("amps_for_seconds"),
+                node.number("for_seconds"),
                 node.number("volts_at_pins_below"),
                 Pressure.ofPsi(node.number("pressure_psi_above")).pascals(),
                 node.number("run_seconds_above"));

@@ -76,10 +76,8 @@ record PlainReading(
     private static OptionalDouble mean(Trace trace, List<Sample> samples, ChannelRole role) {
         return trace.channels()
                 .analog(role)
-                .map(channel -> samples.stream()
-                        .mapToDouble(
-                                s -> channel.si(s.analogs().get(channel.index()).mean()))
-                        .average())
+                .map(channel ->
+                        samples.stream().mapToDouble(s -> channel.read(s)).average())
                 .orElse(OptionalDouble.empty());
     }
 }

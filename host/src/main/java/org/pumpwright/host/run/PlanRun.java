@@ -82,8 +82,15 @@ public final class PlanRun {
         } finally {
             safe = SafePath.take(stand);
         }
-        listener.heard(new RunEvent.Ended(ending, safe));
-        return new RunOutcome(new Trace(channels, samples, marks), ending, safe, SampleGaps.lost(samples));
+        RunOutcome outcome =
+                new RunOutcome(new Trace(channels, samples, marks), ending, safe, SampleGaps.lost(samples));
+        try {
+            listener.heard(new RunEvent.Ended(ending, safe));
+        } catch (RuntimeException e) {
+            // The run is over and safe: whoever failed to hear of it must not cost its data.
+            return outcome;
+        }
+        return outcome;
     }
 
     private void visitAll() throws StandException, RunEnded {
@@ -208,7 +215,7 @@ public final class PlanRun {
     private static RunEnded ended(MadeSafe made) {
         return switch (made.cause()) {
             case OVER_CURRENT -> new RunEnded(Ending.Kind.UNIT_OUT_OF_BOUNDS, made.words());
-            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN ->
+            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN, UNKNOWN ->
                 new RunEnded(Ending.Kind.STOPPED_BY_BOARD, made.words());
         };
     }

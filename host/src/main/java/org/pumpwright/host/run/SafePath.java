@@ -8,24 +8,27 @@ import org.pumpwright.host.stand.StandSignal;
 import org.pumpwright.host.stand.StandSignal.MadeSafe;
 import org.pumpwright.host.stand.StandSignal.Measured;
 
-/** The one path to safe: asks the board, and listens until it says that it is safe or cannot be heard. */
+/** The one path to safe: asks the board again and again, and listens until it says that it is safe or cannot be heard. */
 final class SafePath {
     private static final Duration WAIT = Duration.ofMillis(100);
-    private static final int MOST_SIGNALS = 25;
+    private static final int MOST_SIGNALS = 100;
+    private static final int ASK_EVERY = 5;
 
     private SafePath() {}
 
     /** Takes the path; bounded in time, never throws. */
     static SafeState take(Stand stand) {
-        stand.makeSafe();
         try {
             for (int i = 0; i < MOST_SIGNALS; i++) {
+                if (i % ASK_EVERY == 0) {
+                    stand.makeSafe();
+                }
                 Optional<StandSignal> signal = stand.await(WAIT);
                 if (signal.isPresent() && isSafe(signal.get())) {
                     return SafeState.CONFIRMED;
                 }
             }
-        } catch (StandException e) {
+        } catch (StandException | RuntimeException e) {
             // Whoever took the path knows of the trouble already; here it only means that nobody confirmed.
             return SafeState.NOT_CONFIRMED;
         }

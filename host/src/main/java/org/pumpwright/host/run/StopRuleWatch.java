@@ -1,7 +1,9 @@
 package org.pumpwright.host.run;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.function.DoublePredicate;
 import org.pumpwright.host.plan.Plan.StopRules;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.trace.AnalogChannel;
@@ -16,68 +18,41 @@ import org.pumpwright.host.trace.Sample;
  */
 final class StopRuleWatch {
     private final StopRules rules;
-    private final AnalogChannel amps;
-    private final AnalogChannel volts;
-    private final Optional<AnalogChannel> pressure;
+    private final List<Rule> watched = new ArrayList<>();
     private long beganNanos = -1;
-    private long ampsAboveSinceNanos = -1;
 
     StopRuleWatch(StopRules rules, Channels channels) {
         this.rules = rules;
-        amps = channels.required(ChannelRole.SUPPLY_AMPS);
-        volts = channels.required(ChannelRole.VOLTS_AT_PINS);
-        pressure = channels.analog(ChannelRole.OUTLET_PRESSURE);
+        watched.add(new Rule(
+                channels.required(ChannelRole.SUPPLY_AMPS),
+                amps -> amps > rules.supplyAmpsAbove(),
+                Ending.Kind.UNIT_OUT_OF_BOUNDS,
+                "the unit drew %2$.1f A for %1$.1f s, the plan allows %3$.1f A",
+                rules.supplyAmpsAbove(),
+                1));
+        watched.add(new Rule(
+                channels.required(ChannelRole.VOLTS_AT_PINS),
+                volts -> volts < rules.voltsAtPinsBelow(),
+                Ending.Kind.STAND_UNFIT,
+                "the volts at the pins fell to %2$.2f V for %1$.1f s, the plan needs %3$.2f V: check supply, contactor and lead",
+                rules.voltsAtPinsBelow(),
+                1));
+        channels.analog(ChannelRole.OUTLET_PRESSURE)
+                .ifPresent(channel -> watched.add(new Rule(
+                        channel,
+                        pascals -> pascals > rules.pressureAbovePascals(),
+                        Ending.Kind.STAND_UNFIT,
+                        "the outlet pressure rose to %2$.1f psi for %1$.1f s, the plan allows %3$.1f psi: check nozzle and"
+                                + " valves",
+                        rules.pressureAbovePascals(),
+                        1 / Pressure.PASCALS_PER_PSI)));
     }
 
     void check(Sample sample) throws RunEnded {
-        checkAmps(sample);
-        checkPressure(sample);
-        checkVolts(sample);
+        for (Rule rule : watched) {
+            rule.check(sample);
+        }
         checkTime(sample);
-    }
-
-    private void checkAmps(Sample sample) throws RunEnded {
-        double now = value(amps, sample);
-        if (now <= rules.supplyAmpsAbove()) {
-            ampsAboveSinceNanos = -1;
-            return;
-        }
-        if (ampsAboveSinceNanos < 0) {
-            ampsAboveSinceNanos = sample.boardNanos();
-        }
-        double seconds = (sample.boardNanos() - ampsAboveSinceNanos) / 1e9;
-        if (seconds >= rules.ampsForSeconds()) {
-            throw ended(
-                    Ending.Kind.UNIT_OUT_OF_BOUNDS,
-                    "the unit drew %.1f A for %.1f s, the plan allows %.1f A",
-                    now,
-                    seconds,
-                    rules.supplyAmpsAbove());
-        }
-    }
-
-    private void checkPressure(Sample sample) throws RunEnded {
-        if (pressure.isPresent()) {
-            Pressure now = new Pressure(value(pressure.get(), sample));
-            if (now.pascals() > rules.pressureAbovePascals()) {
-                throw ended(
-                        Ending.Kind.STAND_UNFIT,
-                        "the outlet pressure rose to %.1f psi, the plan allows %.1f psi: check nozzle and valves",
-                        now.psi(),
-                        new Pressure(rules.pressureAbovePascals()).psi());
-            }
-        }
-    }
-
-    private void checkVolts(Sample sample) throws RunEnded {
-        double now = value(volts, sample);
-        if (now < rules.voltsAtPinsBelow()) {
-            throw ended(
-                    Ending.Kind.STAND_UNFIT,
-                    "the volts at the pins fell to %.2f V, the plan needs %.2f V: check supply, contactor and lead",
-                    now,
-                    rules.voltsAtPinsBelow());
-        }
     }
 
     private void checkTime(Sample sample) throws RunEnded {
@@ -85,18 +60,53 @@ final class StopRuleWatch {
             beganNanos = sample.boardNanos();
         }
         if ((sample.boardNanos() - beganNanos) / 1e9 > rules.runSecondsAbove()) {
-            throw ended(
+            throw new RunEnded(
                     Ending.Kind.STAND_UNFIT,
-                    "the run took more than the %.0f s that the plan allows",
-                    rules.runSecondsAbove());
+                    String.format(
+                            Locale.ROOT,
+                            "the run took more than the %.0f s that the plan allows",
+                            rules.runSecondsAbove()));
         }
     }
 
-    private static double value(AnalogChannel channel, Sample sample) {
-        return channel.si(sample.analogs().get(channel.index()).mean());
-    }
+    /** A reading that must not stay beyond its limit for the rules' time: one sample alone may be an inrush. */
+    private final class Rule {
+        private final AnalogChannel channel;
+        private final DoublePredicate beyond;
+        private final Ending.Kind kind;
+        private final String words;
+        private final double limit;
+        private final double perSi;
+        private long beyondSinceNanos = -1;
 
-    private static RunEnded ended(Ending.Kind kind, String format, Object... args) {
-        return new RunEnded(kind, String.format(Locale.ROOT, format, args));
+        Rule(
+                AnalogChannel channel,
+                DoublePredicate beyond,
+                Ending.Kind kind,
+                String words,
+                double limit,
+                double perSi) {
+            this.channel = channel;
+            this.beyond = beyond;
+            this.kind = kind;
+            this.words = words;
+            this.limit = limit;
+            this.perSi = perSi;
+        }
+
+        void check(Sample sample) throws RunEnded {
+            double now = channel.read(sample);
+            if (!beyond.test(now)) {
+                beyondSinceNanos = -1;
+                return;
+            }
+            if (beyondSinceNanos < 0) {
+                beyondSinceNanos = sample.boardNanos();
+            }
+            double seconds = (sample.boardNanos() - beyondSinceNanos) / 1e9;
+            if (seconds >= rules.forSeconds()) {
+                throw new RunEnded(kind, String.format(Locale.ROOT, words, seconds, now * perSi, limit * perSi));
+            }
+        }
     }
 }

@@ -12,7 +12,7 @@ import org.pumpwright.host.quantity.Duty;
  * least every quarter second: it carries the sign of life, so a host that hangs lets the board make itself safe. After a
  * {@link StandException} of kind {@code LINK_LOST} or {@code BOARD_RESET} the stand may be opened again, and starts safe.
  *
- * <p>Confined to the run thread, but for {@link #makeSafe} and {@link #close}, which any thread may call.
+ * <p>Confined to the run thread, but for {@link #makeSafe}, which any thread may call.
  */
 public interface Stand extends AutoCloseable {
     StandDescription description();
@@ -53,11 +53,12 @@ public interface Stand extends AutoCloseable {
 
     /**
      * Asks the board to make safe, at once and without waiting for its answer. Never throws and never blocks; may be
-     * called in every state and from any thread. The proof is a later sample that is not armed.
+     * called in every state and from any thread. It also ends the signs of life, so a board that does not hear it makes itself
+     * safe by its own time-out. The proof is a later sample that is not armed.
      */
     void makeSafe();
 
-    /** Asks for safe, then gives the board up. May be called more than once. */
+    /** Asks for safe, then gives the board up. May be called more than once, on the run thread. */
     @Override
     void close();
 }

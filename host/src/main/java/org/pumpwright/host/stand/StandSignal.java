@@ -24,6 +24,8 @@ public sealed interface StandSignal permits StandSignal.Measured, StandSignal.Ma
         LINK_LOST,
         EMERGENCY_STOP,
         GUARD_OPEN,
-        OVER_CURRENT
+        OVER_CURRENT,
+        /** The board is safe, and what it said of the reason was lost on the line. */
+        UNKNOWN
     }
 }

@@ -40,6 +40,11 @@ public record AnalogChannel(
         return atZero + span * code / FULL_SCALE_CODE;
     }
 
+    /** The physical value of this channel's mean in a sample. */
+    public double read(Sample sample) {
+        return si(sample.analogs().get(index).mean());
+    }
+
     /** The reading that stands for a physical value, held at the ends of the converter. */
     public int code(double si) {
         double code = (si - atZero) / span * FULL_SCALE_CODE;

@@ -3,6 +3,7 @@ package org.pumpwright.host.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -54,7 +55,7 @@ final class AcceptInTroubleTest {
             "--model",
             "demo-pump",
             "--records",
-            folder.toString()
+            folder.resolve("records").toString()
         };
     }
 
@@ -67,7 +68,7 @@ final class AcceptInTroubleTest {
         board.kill();
 
         assertThat(exit.get(AT_ONCE.toMillis(), TimeUnit.MILLISECONDS)).isEqualTo(ExitCode.STAND);
-        RunRecord record = CommandLineBench.onlyRecord(folder);
+        RunRecord record = CommandLineBench.onlyRecord(folder.resolve("records"));
         assertThat(record.grade().verdict()).isEqualTo(Verdict.INVALID);
         assertThat(record.ending())
                 .isEqualTo(new Ending(
@@ -88,7 +89,7 @@ final class AcceptInTroubleTest {
         board.command("hang");
 
         assertThat(exit.get(AT_ONCE.toMillis(), TimeUnit.MILLISECONDS)).isEqualTo(ExitCode.STAND);
-        RunRecord record = CommandLineBench.onlyRecord(folder);
+        RunRecord record = CommandLineBench.onlyRecord(folder.resolve("records"));
         assertThat(record.grade().verdict()).isEqualTo(Verdict.INVALID);
         assertThat(record.ending().reason()).contains("the board has started anew (watchdog)");
         assertThat(lastDriven() - hungAt).isLessThan(ONE_SECOND_MICROS);
@@ -103,7 +104,7 @@ final class AcceptInTroubleTest {
         board.setInputs(false, true);
 
         assertThat(exit.get(AT_ONCE.toMillis(), TimeUnit.MILLISECONDS)).isEqualTo(ExitCode.STAND);
-        RunRecord record = CommandLineBench.onlyRecord(folder);
+        RunRecord record = CommandLineBench.onlyRecord(folder.resolve("records"));
         assertThat(record.ending())
                 .isEqualTo(new Ending(Ending.Kind.STOPPED_BY_BOARD, "the emergency stop was pressed"));
         assertThat(record.grade().verdict()).isEqualTo(Verdict.INVALID);
@@ -128,6 +129,22 @@ final class AcceptInTroubleTest {
         }
     }
 
+    @Test
+    void aHostThatIsToldToEndMakesSafeAtOnceAndKeepsItsRecord() throws Exception {
+        Process host = startHost();
+        waitUntilDriven();
+        long toldAt = lastPins().micros();
+
+        host.destroy();
+
+        assertThat(host.waitFor(5, TimeUnit.SECONDS)).isTrue();
+        // Well below the board's link time-out: it was told, and did not have to find out.
+        assertThat(lastDriven() - toldAt).isLessThan(ONE_SECOND_MICROS / 3);
+        RunRecord record = CommandLineBench.onlyRecord(folder.resolve("records"));
+        assertThat(record.ending()).isEqualTo(new Ending(Ending.Kind.STOPPED_BY_PERSON, "the program was told to end"));
+        assertThat(record.grade().verdict()).isEqualTo(Verdict.INVALID);
+    }
+
     private Process startHost() throws IOException {
         List<String> command = new java.util.ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -138,7 +155,7 @@ final class AcceptInTroubleTest {
         command.addAll(List.of(accept()));
         return new ProcessBuilder(command)
                 .redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectOutput(folder.resolve("host.txt").toFile())
                 .start();
     }
 
@@ -159,13 +176,21 @@ final class AcceptInTroubleTest {
                 .orElse(0);
     }
 
-    private static void await(BooleanSupplier condition) {
-        long until = System.nanoTime() + Duration.ofSeconds(30).toNanos();
+    private void await(BooleanSupplier condition) {
+        long until = System.nanoTime() + Duration.ofSeconds(60).toNanos();
         while (!condition.getAsBoolean()) {
             if (System.nanoTime() > until) {
-                throw new AssertionError("did not come about within 30 s");
+                throw new AssertionError("did not come about within 60 s; the host said: " + hostSaid());
             }
             java.util.concurrent.locks.LockSupport.parkNanos(10_000_000);
+        }
+    }
+
+    private String hostSaid() {
+        try {
+            return Files.readString(folder.resolve("host.txt"));
+        } catch (IOException e) {
+            return "nothing";
         }
     }
 }

@@ -100,7 +100,7 @@ final class PlantRun {
         int parts = (int) Math.round(duty * Duty.FULL_PARTS);
         samples.add(new Sample(nanos, List.of(count), analogs, List.of(new Duty(parts)), true, true, true));
         overAmpsSeconds = reading.amps() > plan.stop().supplyAmpsAbove() ? overAmpsSeconds + SAMPLE_SECONDS : 0;
-        return overAmpsSeconds < plan.stop().ampsForSeconds();
+        return overAmpsSeconds < plan.stop().forSeconds();
     }
 
     private static AnalogReading zero() {

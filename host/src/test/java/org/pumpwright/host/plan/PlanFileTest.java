@@ -40,7 +40,7 @@ class PlanFileTest {
         assertThat(plan.settle()).isEqualTo(new Plan.Settle(2, 10, 0.005));
         assertThat(plan.measure()).isEqualTo(new Plan.Measure(5, 200, 20));
         assertThat(plan.stop().supplyAmpsAbove()).isEqualTo(28);
-        assertThat(plan.stop().ampsForSeconds()).isEqualTo(0.2);
+        assertThat(plan.stop().forSeconds()).isEqualTo(0.2);
         assertThat(plan.stop().voltsAtPinsBelow()).isEqualTo(9);
         // 120 psi of 6894.757 Pa (NIST SP 811, appendix B)
         assertThat(plan.stop().pressureAbovePascals()).isCloseTo(827_370.9, within(0.1));
@@ -143,7 +143,7 @@ class PlanFileTest {
                 :15: settle.give_up_seconds is given a second time, the first is in line 13
                 :18: measure.least_pulses is 200.5, allowed is whole numbers from 2 to 1000000 (pulses)
                 :19: measure.most_seconds is "20" (text), allowed is 0.5 to 3600 (s); write it as a plain number
-                :20: stop is "none" (text), allowed is a group of the keys supply_amps_above, amps_for_seconds, \
+                :20: stop is "none" (text), allowed is a group of the keys supply_amps_above, for_seconds, \
                 volts_at_pins_below, pressure_psi_above, run_seconds_above""");
     }
 

@@ -45,12 +45,15 @@ public abstract class StandContract {
     void sendSamplesInTheOrderOfTheirTime() throws Exception {
         try (Stand stand = stand()) {
             stand.open();
-            Sample before = sample(stand);
+            Sample first = sample(stand);
+            Sample before = first;
             for (int i = 0; i < 50; i++) {
                 Sample next = sample(stand);
-                assertThat(next.boardNanos() - before.boardNanos()).isBetween(15_000_000L, 45_000_000L);
+                assertThat(next.boardNanos()).isGreaterThan(before.boardNanos());
                 before = next;
             }
+            // Fifty times 20 ms; a board on a busy PC may be late.
+            assertThat(before.boardSeconds() - first.boardSeconds()).isBetween(0.95, 3.0);
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandException.Trouble;
@@ -30,6 +31,7 @@ public final class SerialLine implements Line {
     private final BlockingQueue<byte[]> incoming = new ArrayBlockingQueue<>(CHUNKS_KEPT);
     private final BlockingQueue<byte[]> outgoing = new ArrayBlockingQueue<>(FRAMES_WAITING);
     private final AtomicBoolean closed = new AtomicBoolean();
+    private final AtomicInteger unsent = new AtomicInteger();
     private final Thread reader;
     private final Thread writer;
 
@@ -62,7 +64,9 @@ public final class SerialLine implements Line {
             throw lost("the port went away");
         }
         checkNotStalled();
+        unsent.incrementAndGet();
         if (!outgoing.offer(bytes)) {
+            unsent.decrementAndGet();
             throw lost("the port takes no more bytes");
         }
     }
@@ -113,7 +117,7 @@ public final class SerialLine implements Line {
     private void flush() {
         long until = System.nanoTime() + Duration.ofMillis(FLUSH_MILLIS).toNanos();
         try {
-            while (!gone && (!outgoing.isEmpty() || writingSince != 0) && System.nanoTime() < until) {
+            while (!gone && unsent.get() > 0 && System.nanoTime() < until) {
                 TimeUnit.MILLISECONDS.sleep(1);
             }
         } catch (InterruptedException e) {
@@ -123,44 +127,45 @@ public final class SerialLine implements Line {
 
     private void read() {
         byte[] buffer = new byte[READ_BYTES];
-        while (!closed.get()) {
-            int count = port.readBytes(buffer, buffer.length);
-            if (count < 0) {
-                hangUp();
-                return;
+        try {
+            for (int count = 0; count >= 0 && !closed.get(); count = port.readBytes(buffer, buffer.length)) {
+                if (count > 0) {
+                    keep(Arrays.copyOf(buffer, count));
+                }
             }
-            if (count > 0 && !incoming.offer(Arrays.copyOf(buffer, count))) {
-                // Nobody has listened for very long: the oldest bytes go, and the gap shows in the sequence numbers.
-                incoming.poll();
-                incoming.offer(Arrays.copyOf(buffer, count));
-            }
+        } finally {
+            // Whatever ends this thread, whoever waits for bytes must hear of it.
+            hangUp();
+        }
+    }
+
+    /** When nobody has listened for very long the oldest bytes go; the gap shows in the board's time. */
+    private void keep(byte[] bytes) {
+        while (!incoming.offer(bytes)) {
+            incoming.poll();
         }
     }
 
     private void write() {
         try {
-            while (!closed.get() || !outgoing.isEmpty()) {
+            for (boolean whole = true; whole && (!closed.get() || !outgoing.isEmpty()); ) {
                 byte[] bytes = outgoing.take();
                 writingSince = System.nanoTime();
-                int written = port.writeBytes(bytes, bytes.length);
+                whole = port.writeBytes(bytes, bytes.length) == bytes.length;
                 writingSince = 0;
-                if (written < bytes.length) {
-                    hangUp();
-                    return;
-                }
+                unsent.decrementAndGet();
             }
         } catch (InterruptedException e) {
             // Closing interrupts the wait for the next frame; there is nothing left to do.
             Thread.currentThread().interrupt();
+        } finally {
+            hangUp();
         }
     }
 
     private void hangUp() {
         gone = true;
-        if (!incoming.offer(HANG_UP)) {
-            incoming.poll();
-            incoming.offer(HANG_UP);
-        }
+        keep(HANG_UP);
     }
 
     /** Closing the port from here frees a write that would block for ever. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandException.Trouble;
 import org.pumpwright.host.stand.wire.Line;
@@ -19,7 +20,25 @@ public final class SerialPorts {
     private static final int NO_PERMISSION = 13;
     private static final int BUSY = 16;
 
+    private static volatile Runnable beforePortsClose = () -> {};
+    private static final AtomicBoolean HOOKED = new AtomicBoolean();
+
     private SerialPorts() {}
+
+    /**
+     * Has something done when the process is told to end, before the serial library closes the ports under whoever uses
+     * them. One action at a time: a new one takes the place of the old one.
+     */
+    public static void beforePortsClose(Runnable action) {
+        beforePortsClose = action;
+    }
+
+    /** The library has a hook of its own, and runs only what was given to it before it closes the ports. */
+    private static void hookOnce() {
+        if (HOOKED.compareAndSet(false, true)) {
+            SerialPort.addShutdownHook(new Thread(() -> beforePortsClose.run(), "before the serial ports close"));
+        }
+    }
 
     /**
      * A port that the system lists.
@@ -46,6 +65,7 @@ public final class SerialPorts {
      */
     public static Line open(String path, int baud) throws StandException {
         SerialNative.prepare();
+        hookOnce();
         SerialPort port = find(path);
         port.setComPortParameters(baud, DATA_BITS, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
         port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);

@@ -3,6 +3,7 @@ package org.pumpwright.host.stand.wire;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,7 @@ import org.pumpwright.protocol.line.Wire;
  * A stand on a byte line. The line is pumped by the thread that calls {@link #await} and by nothing else, so the sign of
  * life proves that the run itself is alive: when it hangs, the board makes itself safe.
  *
- * <p>Confined to the run thread, but for {@link #makeSafe} and {@link #close}.
+ * <p>Confined to the run thread, but for {@link #makeSafe}.
  */
 public final class WireStand implements Stand {
     private static final int BUFFER_BYTES = 4096;
@@ -59,9 +60,10 @@ public final class WireStand implements Stand {
     private @Nullable Identity helloAnswer;
     private @Nullable ForeignBoard foreign;
     private FrameDecoder decoder = new FrameDecoder(this::take);
-    private boolean armed;
+    private volatile boolean armed;
     private long lastKeepAlive;
     private long lastSample;
+    private boolean heardSample;
 
     /** What holds for one boot of the board. */
     private record Session(Identity board, Timeline timeline) {}
@@ -110,7 +112,10 @@ public final class WireStand implements Stand {
     @Override
     public void arm() throws StandException {
         Line open = opened();
-        request(open, new Arm(session(open).board().bootId()));
+        // Asked once only: a repeated arm could undo a make-safe that came between.
+        request(open, new Arm(session(open).board().bootId()), 1);
+        // Samples from before would look as if the board had made safe since.
+        heard.removeIf(message -> message instanceof Sample);
         armed = true;
         lastKeepAlive = open.nanoTime();
     }
@@ -132,11 +137,15 @@ public final class WireStand implements Stand {
                     return signal;
                 }
             }
-            checkNotSilent(open);
-            if (open.nanoTime() >= until) {
-                return Optional.empty();
+            // What has come in meanwhile is heard before the board is called silent: it may have been us who were away.
+            pump(open, open.nanoTime());
+            if (heard.isEmpty()) {
+                checkNotSilent(open);
+                if (open.nanoTime() >= until) {
+                    return Optional.empty();
+                }
+                pump(open, until);
             }
-            pump(open, until);
         }
     }
 
@@ -146,11 +155,12 @@ public final class WireStand implements Stand {
         if (open == null) {
             return;
         }
+        armed = false;
         try {
             send(open, new MakeSafe());
         } catch (StandException e) {
             // The line is gone: nothing more can be asked of the board, and its own link time-out makes it safe.
-            armed = false;
+            return;
         }
     }
 
@@ -258,7 +268,11 @@ public final class WireStand implements Stand {
 
     /** Sends until it is answered. Whatever else comes in meanwhile is kept for {@link #await}. */
     private void request(Line open, HostMessage message) throws StandException {
-        for (int attempt = 0; attempt < timing.tries(); attempt++) {
+        request(open, message, timing.tries());
+    }
+
+    private void request(Line open, HostMessage message, int tries) throws StandException {
+        for (int attempt = 0; attempt < tries; attempt++) {
             int asked = send(open, message);
             long until = open.nanoTime() + timing.answer().toNanos();
             while (open.nanoTime() < until) {
@@ -271,10 +285,10 @@ public final class WireStand implements Stand {
         throw trouble(
                 open,
                 Trouble.NO_ANSWER,
-                "%s: the board did not answer '%s' in %d tries of %d ms. Check cable and supply of the board.",
+                "%s: the board did not answer '%s' in %d x %d ms. Check cable and supply of the board.",
                 open.name(),
                 words(message),
-                timing.tries(),
+                tries,
                 timing.answer().toMillis());
     }
 
@@ -323,7 +337,7 @@ public final class WireStand implements Stand {
     }
 
     private static String words(HostMessage message) {
-        return message.type().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return message.type().name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private int send(Line open, HostMessage message) throws StandException {
@@ -346,6 +360,10 @@ public final class WireStand implements Stand {
         }
         int count = open.receive(buffer, Duration.ofNanos(Math.max(1, wait)));
         decoder.receive(buffer, 0, count);
+        if (heardSample) {
+            lastSample = open.nanoTime();
+            heardSample = false;
+        }
     }
 
     private void take(Received received) {
@@ -354,6 +372,7 @@ public final class WireStand implements Stand {
                 helloAnswer = identity;
             } else {
                 heard.add(message);
+                heardSample |= message instanceof Sample;
             }
         } else if (received instanceof Received.Foreign other) {
             other.board().ifPresent(board -> foreign = board);
@@ -364,8 +383,14 @@ public final class WireStand implements Stand {
     private Optional<StandSignal> signal(Line open, BoardMessage message) throws StandException {
         Session current = session(open);
         if (message instanceof Sample raw) {
-            lastSample = open.nanoTime();
             org.pumpwright.host.trace.Sample sample = current.timeline().sample(raw);
+            if (armed && !sample.armed()) {
+                armed = false;
+                return Optional.of(new StandSignal.MadeSafe(
+                        StandSignal.Cause.UNKNOWN,
+                        sample.boardNanos(),
+                        "the board made safe, its reason was lost on the line"));
+            }
             return Optional.of(new StandSignal.Measured(sample));
         }
         if (message instanceof Event event) {
@@ -421,6 +446,6 @@ public final class WireStand implements Stand {
     }
 
     private static StandException trouble(Line open, Trouble trouble, String format, Object... args) {
-        return new StandException(trouble, open.name(), String.format(java.util.Locale.ROOT, format, args));
+        return new StandException(trouble, open.name(), String.format(Locale.ROOT, format, args));
     }
 }
