@@ -99,6 +99,100 @@ static void the_same_set_point_twice_equals_once(void) {
     CHECK_EQUAL(20000, board.drives[0].level);
 }
 
+/* Lowest and highest duty of a drive, and how often it turned, over so many milliseconds. */
+struct swing {
+    uint32_t lowest;
+    uint32_t highest;
+    unsigned turns;
+};
+
+static struct swing watch_swing(uint8_t channel, unsigned ms) {
+    struct swing swing = {hardware.duty[channel], hardware.duty[channel], 0};
+    for (unsigned i = 0; i < 10u * ms; i++) {
+        const uint32_t before = hardware.duty[channel];
+        bench_run_ticks(TICKS_PER_MS / 10u);
+        const uint32_t duty = hardware.duty[channel];
+        swing.turns += duty == before ? 0u : 1u;
+        swing.lowest = duty < swing.lowest ? duty : swing.lowest;
+        swing.highest = duty > swing.highest ? duty : swing.highest;
+        if (i % 2500 == 0) {
+            bench_keep_alive();
+        }
+    }
+    return swing;
+}
+
+static void dither_swings_about_the_duty_at_its_frequency(void) {
+    armed();
+    bench_drive(1, 32768, 0);
+    bench_run_ms(300);
+    bench_check_acknowledged(bench_dither(1, 2560, 100), MESSAGE_DITHER);
+    const struct swing swing = watch_swing(1, 1000);
+    CHECK_EQUAL(32768 - 2560, swing.lowest);
+    CHECK_EQUAL(32768 + 2560, swing.highest);
+    CHECK(swing.turns >= 198 && swing.turns <= 202);
+    CHECK_EQUAL(32768, drive_applied(&board.drives[1], 1));
+    CHECK_EQUAL(0, hardware.duty[0]);
+}
+
+static void dither_is_held_within_zero_and_fully_on(void) {
+    armed();
+    bench_drive(1, 1024, 0);
+    bench_dither(1, 8192, 50);
+    bench_run_ms(50);
+    struct swing swing = watch_swing(1, 100);
+    CHECK_EQUAL(0, swing.lowest);
+    CHECK_EQUAL(9216, swing.highest);
+    bench_drive(1, DUTY_FULL, 0);
+    bench_run_alive_ms(600);
+    swing = watch_swing(1, 100);
+    CHECK_EQUAL(DUTY_FULL - 8192, swing.lowest);
+    CHECK_EQUAL(DUTY_FULL, swing.highest);
+}
+
+static void dither_alone_drives_nothing(void) {
+    armed();
+    bench_dither(0, 8192, 250);
+    const struct swing swing = watch_swing(0, 100);
+    CHECK_EQUAL(0, swing.highest);
+    bench_drive(0, 2000, 0);
+    bench_run_ms(50);
+    bench_drive(0, 0, 0);
+    bench_run_ms(50);
+    CHECK_EQUAL(0, watch_swing(0, 100).highest);
+}
+
+static void dither_ends_with_amplitude_zero_and_with_the_safe_state(void) {
+    armed();
+    bench_drive(0, 20480, 0);
+    bench_run_ms(200);
+    bench_dither(0, 2048, 100);
+    CHECK(watch_swing(0, 50).turns >= 9);
+    bench_dither(0, 0, 100);
+    CHECK_EQUAL(0, watch_swing(0, 50).turns);
+    CHECK_EQUAL(20480, hardware.duty[0]);
+    bench_dither(0, 2048, 100);
+    bench_make_safe();
+    bench_check_safe();
+    CHECK_EQUAL(0, watch_swing(0, 50).highest);
+    bench_rest();
+    bench_arm();
+    bench_drive(0, 20480, 0);
+    bench_run_ms(200);
+    CHECK_EQUAL(0, watch_swing(0, 50).turns);
+}
+
+static void the_same_dither_again_does_not_disturb_its_wave(void) {
+    armed();
+    bench_drive(0, 20480, 0);
+    bench_run_ms(200);
+    bench_dither(0, 2048, 50);
+    bench_run_ms(3);
+    const uint32_t turned = board.drives[0].turned;
+    bench_dither(0, 2048, 50);
+    CHECK_EQUAL(turned, board.drives[0].turned);
+}
+
 void drive_tests(void) {
     RUN(the_ramp_of_the_board_takes_half_a_second_for_the_full_swing);
     RUN(a_slower_ramp_is_kept_and_a_faster_one_is_not);
@@ -107,4 +201,9 @@ void drive_tests(void) {
     RUN(the_acknowledge_comes_before_the_ramp_is_through);
     RUN(both_drives_ramp_on_their_own);
     RUN(the_same_set_point_twice_equals_once);
+    RUN(dither_swings_about_the_duty_at_its_frequency);
+    RUN(dither_is_held_within_zero_and_fully_on);
+    RUN(dither_alone_drives_nothing);
+    RUN(dither_ends_with_amplitude_zero_and_with_the_safe_state);
+    RUN(the_same_dither_again_does_not_disturb_its_wave);
 }

@@ -215,7 +215,9 @@ public final class PlanRun {
     private static RunEnded ended(MadeSafe made) {
         return switch (made.cause()) {
             case OVER_CURRENT -> new RunEnded(Ending.Kind.UNIT_OUT_OF_BOUNDS, made.words());
-            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN, UNKNOWN ->
+            case LEVEL_LOW, CONTACTOR, RUN_TIME, OVER_PRESSURE, DEAD_HEAD, DRY_RUN, OVER_VOLTAGE, HARDWARE ->
+                new RunEnded(Ending.Kind.STAND_UNFIT, made.words());
+            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN, OVERRIDE_IN, UNKNOWN ->
                 new RunEnded(Ending.Kind.STOPPED_BY_BOARD, made.words());
         };
     }

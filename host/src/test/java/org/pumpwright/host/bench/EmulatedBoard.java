@@ -13,6 +13,7 @@ import org.pumpwright.host.stand.serial.SerialPorts;
 import org.pumpwright.host.stand.wire.Line;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.Channels;
+import org.pumpwright.protocol.Inputs;
 
 /**
  * The real microcontroller program in the emulator, with a simulated unit on its pins: the emulator tells what the pins
@@ -22,14 +23,14 @@ public final class EmulatedBoard extends BoardProcess {
     private static final int EXCHANGE_MICROS = 5000;
     private static final double REFERENCE_MILLIVOLTS = 5000;
     private static final double FULL = 65_536;
+    private static final int ALL_CLOSED = new Inputs(true, true, true, true, false).bits();
 
     private final Plant plant;
     private final Channels channels;
     private final Queue<String> commands = new ConcurrentLinkedQueue<>();
     private final Lockstep step = new Lockstep();
     private final List<Pins> history = new ArrayList<>();
-    private volatile boolean emergencyStopClosed = true;
-    private volatile boolean guardClosed = true;
+    private volatile int inputs = ALL_CLOSED;
 
     /** What the pins gave at a moment of the board's own time. */
     public record Pins(long micros, int duty, boolean contactorClosed) {}
@@ -78,8 +79,12 @@ public final class EmulatedBoard extends BoardProcess {
     }
 
     public void setInputs(boolean emergencyStop, boolean guard) {
-        emergencyStopClosed = emergencyStop;
-        guardClosed = guard;
+        setInputs(new Inputs(emergencyStop, guard, true, true, false));
+    }
+
+    /** The contactor's feedback is not taken from here: it follows the contactor, or the command {@code feedback}. */
+    public void setInputs(Inputs closed) {
+        inputs = closed.withContactorFeedback(false).bits();
     }
 
     /** What the pins gave so far, every 5 ms. */
@@ -125,7 +130,7 @@ public final class EmulatedBoard extends BoardProcess {
         for (int value : millivolts) {
             in.append(' ').append(value);
         }
-        in.append(emergencyStopClosed ? " 1" : " 0").append(guardClosed ? " 1" : " 0");
+        in.append(' ').append(inputs);
         double[] edges = reading.edgeOffsetsSeconds()[0];
         in.append(' ').append(edges.length);
         for (double offset : edges) {

@@ -177,7 +177,7 @@ final class ClearMessagesTest {
 
             assertThat(bench.err())
                     .isEqualToNormalizingNewlines("pumpwright: " + board.port()
-                            + ": the board (firmware 0.1) speaks protocol version 2, this program speaks version 1. Load the"
+                            + ": the board (firmware 1.0) speaks protocol version 2, this program speaks version 1. Load the"
                             + " firmware that came with this program, or use the program that belongs to the board.\n");
             assertThat(exit).isEqualTo(ExitCode.STAND);
         }

@@ -17,7 +17,7 @@ final class StandCommandsTest {
         try (BoardProcess board = BoardProcess.pc()) {
             int exit = bench.run("stand", "find", "--also", board.port());
 
-            assertThat(bench.out()).contains(board.port()).contains("board pc, firmware 0.1.0");
+            assertThat(bench.out()).contains(board.port()).contains("board pc, firmware 1.0.0");
             assertThat(exit).isEqualTo(ExitCode.PASS);
         }
     }
@@ -37,7 +37,7 @@ final class StandCommandsTest {
             int exit = bench.run("stand", "show", "--stand", "serial", "--port", board.port());
 
             assertThat(bench.out())
-                    .contains("board              avr328, firmware 0.1.0")
+                    .contains("board              avr328, firmware 1.0.0")
                     .contains("emergency stop     closed (ready)")
                     .contains("supply amps        0.0");
             assertThat(exit).isEqualTo(ExitCode.PASS);

@@ -10,25 +10,25 @@ import org.pumpwright.protocol.AnalogWindow;
 import org.pumpwright.protocol.BoardClock;
 import org.pumpwright.protocol.BoardState;
 import org.pumpwright.protocol.Identity;
-import org.pumpwright.protocol.RollOver;
+import org.pumpwright.protocol.MeterTrack;
 
 /**
- * Turns the samples of one boot of a board into samples whose times and counts only grow. Time 0 is the first sample.
- * Confined to the run thread.
+ * Turns the samples of one boot of a board into samples whose times and counts only grow. Time and counts are 0 at the first
+ * sample. Confined to the run thread.
  */
 final class Timeline {
     private static final double NANOS_PER_SECOND = 1e9;
 
     private final Identity board;
     private final BoardClock clock;
-    private final List<MeterLine> meters = new ArrayList<>();
+    private final List<Meter> meters = new ArrayList<>();
     private long firstTicks = -1;
 
     Timeline(Identity board) {
         this.board = board;
         clock = new BoardClock(board.tickHz());
         for (int i = 0; i < board.channels().meters(); i++) {
-            meters.add(new MeterLine());
+            meters.add(new Meter());
         }
     }
 
@@ -70,19 +70,16 @@ final class Timeline {
         return new AnalogReading(window.mean(), window.min(), window.max());
     }
 
-    /** One meter's count. Its last edge is only placed anew when it moved: an old time stamp could have rolled over. */
-    private final class MeterLine {
-        private final RollOver edges = new RollOver();
-        private long lastCount = -1;
-        private long lastEdgeNanos;
+    private final class Meter {
+        private final MeterTrack track = new MeterTrack(clock);
+        private long first = -1;
 
         MeterCount next(org.pumpwright.protocol.MeterCount raw) {
-            long count = edges.advance(raw.count());
-            if (count != lastCount) {
-                lastCount = count;
-                lastEdgeNanos = count == 0 ? 0 : nanos(clock.before(raw.lastEdge()));
+            track.advance(raw);
+            if (first < 0) {
+                first = track.count();
             }
-            return new MeterCount(count, lastEdgeNanos);
+            return new MeterCount(track.count() - first, track.hasEdge() ? nanos(track.lastEdge()) : 0);
         }
     }
 }
