@@ -7,6 +7,7 @@
 #define SUPPLY_MV 5000u
 
 /* Data addresses of the ATmega328P (data sheet, register summary). */
+enum { PINB_AT = 0x23, PINC_AT = 0x26, PIND_AT = 0x29 };
 enum { DDRD_AT = 0x2A, PORTD_AT = 0x2B, TCCR0A_AT = 0x44, OCR0A_AT = 0x47, TCCR2A_AT = 0xB0, OCR2B_AT = 0xB4 };
 
 /* Where the firmware has what; see its README. */
@@ -35,6 +36,9 @@ static void drive_port(avr_t *avr, char port, unsigned driven, unsigned high) {
             avr_raise_irq(port_pin(avr, port, pin), high >> pin & 1u);
         }
     }
+    /* A reset clears the register, but a level that stays as it was is no news to the library. */
+    uint8_t *const levels_read = &avr->data[port == 'B' ? PINB_AT : port == 'C' ? PINC_AT : PIND_AT];
+    *levels_read = (uint8_t)((*levels_read & ~driven) | (high & driven));
 }
 
 static void drive_port_b(avr_t *avr) {

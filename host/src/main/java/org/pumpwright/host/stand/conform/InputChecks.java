@@ -43,7 +43,7 @@ final class InputChecks {
         trial.stream(10);
         int mark = trial.talk().mark();
         trial.provoke(cause, 0);
-        Event event = trial.madeSafe(mark, reason, trial.patience());
+        Event event = madeSafe(trial, mark, reason, bit);
         trial.talk().listen(Duration.ofMillis(100));
         ArmChecks.ranSafe(trial, mark, event);
         Sample open = trial.sample();
@@ -72,6 +72,19 @@ final class InputChecks {
                 Say.of(event),
                 took,
                 bits);
+    }
+
+    private static Event madeSafe(Trial trial, int mark, SafeReason reason, int bit) throws Broken, StandException {
+        try {
+            return trial.madeSafe(mark, reason, trial.patience());
+        } catch (Broken e) {
+            boolean shown = trial.all(Sample.class, mark).stream()
+                    .anyMatch(sample -> (sample.inputs().bits() & bit) == 0);
+            throw new Broken(e.evidence()
+                    + (shown
+                            ? "; the samples show the open input"
+                            : "; no sample shows it open: not opened, or not read"));
+        }
     }
 
     /** How long after the first sample with the input open the event came, in the board's time. */

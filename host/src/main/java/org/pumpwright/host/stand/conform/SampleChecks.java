@@ -9,6 +9,7 @@ import org.pumpwright.host.stand.StandException;
 import org.pumpwright.protocol.AnalogWindow;
 import org.pumpwright.protocol.BoardState;
 import org.pumpwright.protocol.Event;
+import org.pumpwright.protocol.MakeSafe;
 import org.pumpwright.protocol.MeterCount;
 import org.pumpwright.protocol.Sample;
 import org.pumpwright.protocol.SampleKind;
@@ -182,7 +183,7 @@ final class SampleChecks {
     private static String surviveSafe(Trial trial) throws Broken, NotPossible, StandException {
         trial.arm();
         trial.stream(20);
-        trial.acknowledged(new org.pumpwright.protocol.MakeSafe());
+        trial.acknowledged(new MakeSafe());
         List<Sample> samples = trial.samples(Duration.ofMillis(300));
         trial.demand(samples.size() >= 8, "about 15 samples expected after make-safe; %d came", samples.size());
         Sample last = samples.get(samples.size() - 1);

@@ -15,6 +15,7 @@ import org.pumpwright.protocol.EventsFrom;
 import org.pumpwright.protocol.Hello;
 import org.pumpwright.protocol.HostMessage;
 import org.pumpwright.protocol.Inputs;
+import org.pumpwright.protocol.KeepAlive;
 import org.pumpwright.protocol.MakeSafe;
 import org.pumpwright.protocol.ReadLimits;
 import org.pumpwright.protocol.Refuse;
@@ -177,14 +178,10 @@ final class HostCommands {
         } else if (message instanceof EventsFrom from) {
             events.from(from.number()).forEach(board::send);
         }
-        if (isAnswered(message)) {
+        // A dither needs no more than its answer: its mean is zero, and the plant follows nothing that fast.
+        if (!(message instanceof KeepAlive)) {
             board.send(done);
         }
-    }
-
-    /** Dither moves nothing here: its mean is zero, and the plant follows nothing that fast. */
-    private static boolean isAnswered(HostMessage message) {
-        return !(message instanceof org.pumpwright.protocol.KeepAlive);
     }
 
     private void commit(int number, BlobCommit commit, Acknowledge done) {
