@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordException;
@@ -14,10 +15,17 @@ import org.pumpwright.host.report.TextReport;
 /** Where records and their papers are kept: a folder for each run. Thread-safe. */
 public final class RecordFolder {
     private final Path folder;
+    private final Path spare;
 
-    /** @param folder made on first use */
-    public RecordFolder(Path folder) {
+    /**
+     * Folders of records, made on first use.
+     *
+     * @param folder where records belong
+     * @param spare where a run is kept when its own folder does not take it
+     */
+    public RecordFolder(Path folder, Path spare) {
         this.folder = folder;
+        this.spare = spare;
     }
 
     /**
@@ -26,8 +34,9 @@ public final class RecordFolder {
      * @param record machine-readable, whole
      * @param page to print
      * @param text the same for a terminal
+     * @param trouble what went wrong with keeping them, and what to do; empty when all is where it belongs
      */
-    public record Kept(Path record, Path page, Path text) {}
+    public record Kept(Path record, Path page, Path text, Optional<String> trouble) {}
 
     /**
      * Makes sure that a record can be kept, before anything moves.
@@ -46,24 +55,38 @@ public final class RecordFolder {
     }
 
     /**
-     * Keeps a record and makes its papers. The record is written first and whole; papers can be made again from it.
+     * Keeps a record and makes its papers. The record is written first and whole; papers can be made again from it. A folder
+     * that does not take the record, because the disk is full or gone, costs nothing: the run cannot be had again, so it goes
+     * to the spare folder.
      *
-     * @throws RunRecordException when the disk does not take the record, or its papers
+     * @throws RunRecordException when the spare folder does not take the record either
      */
     public Kept keep(RunRecord record, UnitSystem units) throws RunRecordException {
-        Path own = folder.resolve(record.id());
-        Kept kept = new Kept(own.resolve("record.json"), own.resolve("page.html"), own.resolve("page.txt"));
         try {
-            RunRecordFile.write(record, kept.record());
-            Files.writeString(kept.page(), HtmlReport.page(record, units), StandardCharsets.UTF_8);
-            Files.writeString(kept.text(), TextReport.page(record, units), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new RunRecordException(
-                    own,
-                    "the papers can't be written: " + e,
-                    "Free some space; the record itself is safe in " + kept.record());
+            return keepIn(folder, record, units);
+        } catch (RunRecordException e) {
+            Kept kept = keepIn(spare, record, units);
+            String moved = "%s The run is kept in %s instead: move it to %s when that works again."
+                    .formatted(e.getMessage(), kept.record().getParent(), folder);
+            return new Kept(kept.record(), kept.page(), kept.text(), Optional.of(moved));
         }
-        return kept;
+    }
+
+    private static Kept keepIn(Path folder, RunRecord record, UnitSystem units) throws RunRecordException {
+        Path own = folder.resolve(record.id());
+        Path file = own.resolve("record.json");
+        Path page = own.resolve("page.html");
+        Path text = own.resolve("page.txt");
+        RunRecordFile.write(record, file);
+        try {
+            Files.writeString(page, HtmlReport.page(record, units), StandardCharsets.UTF_8);
+            Files.writeString(text, TextReport.page(record, units), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            String trouble = "%s: the papers can't be written: %s. Free some space; the record itself is safe in %s."
+                    .formatted(own, e, file);
+            return new Kept(file, page, text, Optional.of(trouble));
+        }
+        return new Kept(file, page, text, Optional.empty());
     }
 
     private OrderException notWritable(String why) {

@@ -25,6 +25,7 @@ public final class Main {
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         Workshop workshop = new Workshop(
                 Path.of(System.getProperty("pumpwright.home", ".")),
+                Path.of(System.getProperty("java.io.tmpdir"), "pumpwright-kept"),
                 Clock.system(ZoneId.systemDefault()),
                 new Stands(WireTiming.STANDARD, SerialPorts::open),
                 !Boolean.getBoolean("pumpwright.piped"));

@@ -57,6 +57,7 @@ final class RunDesk {
         out.println();
         out.println("Page to print  " + result.kept().page());
         out.println("Record         " + result.kept().record());
+        result.kept().trouble().ifPresent(trouble -> out.println("CAUTION        " + trouble));
     }
 
     /** The process ends with this thread, so it waits until the run has ended safe and its record is kept. */

@@ -11,11 +11,12 @@ import org.pumpwright.host.app.Stands;
  * What the commands are given by their surroundings, so that tests can give them others. Thread-safe.
  *
  * @param home folder of the program, with its data files
+ * @param spare where a run is kept when the folder of records does not take it
  * @param clock the shop's time and zone
  * @param stands reaches stands
  * @param livePerson whether a person watches the terminal
  */
-record Workshop(Path home, Clock clock, Stands stands, boolean livePerson) {
+record Workshop(Path home, Path spare, Clock clock, Stands stands, boolean livePerson) {
     Shelf shelf() {
         return new Shelf(home.resolve("fixtures"));
     }
@@ -25,6 +26,6 @@ record Workshop(Path home, Clock clock, Stands stands, boolean livePerson) {
     }
 
     Acceptance acceptance(Path records) {
-        return new Acceptance(shelf(), stands, new RecordFolder(records), clock);
+        return new Acceptance(shelf(), stands, new RecordFolder(records, spare), clock);
     }
 }

@@ -53,7 +53,7 @@ public final class Grader {
                     rule,
                     advisory);
         }
-        Judged judged = judge(input, atlas, points, checks);
+        Judged judged = judge(input, atlas, points);
         return new Grade(
                 judged.verdict,
                 judged.reasons,
@@ -72,8 +72,7 @@ public final class Grader {
             List<Cause> causes,
             String nextTest) {}
 
-    private static Judged judge(
-            GradingInput input, CauseAtlas atlas, List<PointReading> points, List<StandCheck> checks) {
+    private static Judged judge(GradingInput input, CauseAtlas atlas, List<PointReading> points) {
         List<FeatureJudgement> features = input.curve()
                 .map(curve -> new FeatureJudge(curve, input.plan(), GUARD).judge(points))
                 .orElse(List.of());
@@ -84,13 +83,14 @@ public final class Grader {
             return new Judged(verdict, reasons.words(), features, List.of(), next);
         }
         List<FeatureJudgement> upLeg = upLeg(points, features);
-        CauseWords causes = new CauseWords(atlas, ranked(input, atlas, upLeg, checks), upLeg);
+        CauseWords causes = new CauseWords(atlas, ranked(input, atlas, upLeg, points), upLeg);
         return new Judged(verdict, reasons.words(), features, causes.causes(), nextTest(verdict, input, causes));
     }
 
     private static List<Ranked> ranked(
-            GradingInput input, CauseAtlas atlas, List<FeatureJudgement> upLeg, List<StandCheck> checks) {
-        boolean nozzleIsSound = checks.stream().anyMatch(WaterChecks::provesNozzle);
+            GradingInput input, CauseAtlas atlas, List<FeatureJudgement> upLeg, List<PointReading> points) {
+        // Only a run whose checks all held comes here, so a nozzle that was measured is sound.
+        boolean nozzleIsSound = WaterChecks.measuresNozzle(points);
         return input.curve()
                 .map(curve -> new CauseRanking(atlas, curve, upLeg).rank(nozzleIsSound))
                 .orElse(List.of());

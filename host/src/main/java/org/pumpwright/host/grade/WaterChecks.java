@@ -16,7 +16,6 @@ import org.pumpwright.host.quantity.UnitSystem;
 /** Whether the stand's water side was fit: the meter counts, the nozzle is the right one, no air. Thread-safe. */
 final class WaterChecks {
     private static final String NOZZLE = "nozzle";
-    private static final String NOT_MEASURED = "not measured: ";
     private static final double NOZZLE_SHARE = 0.10;
 
     /** A pressure counts as sure when it is this many times its uncertainty: its root is then known to 2.5 %. */
@@ -41,9 +40,13 @@ final class WaterChecks {
         return checks;
     }
 
-    /** True for a nozzle check that was really made and held. */
-    static boolean provesNozzle(StandCheck check) {
-        return check.name().equals(NOZZLE) && check.ok() && !check.finding().startsWith(NOT_MEASURED);
+    /** Whether the nozzle could be measured; where it could and every check held, it is sound. */
+    static boolean measuresNozzle(List<PointReading> points) {
+        return highestPressure(points).filter(WaterChecks::measuresNozzle).isPresent();
+    }
+
+    private static boolean measuresNozzle(PointReading top) {
+        return isSure(top.pressure().orElseThrow()) && top.pulses() > 0;
     }
 
     /** A meter without pulses is at fault when the pressure, or without one the current, says that the unit pumps. */
@@ -88,16 +91,20 @@ final class WaterChecks {
 
     /** Flow over the root of the pressure, at the point with the highest pressure. Empty without a pressure channel. */
     private Optional<StandCheck> nozzle() {
-        return driven.stream()
+        return highestPressure(driven).map(this::nozzle);
+    }
+
+    private static Optional<PointReading> highestPressure(List<PointReading> points) {
+        return points.stream()
+                .filter(PointReading::driven)
                 .filter(point -> point.pressure().isPresent())
-                .max(byPressureOrDuty())
-                .map(this::nozzle);
+                .max(byPressureOrDuty());
     }
 
     private StandCheck nozzle(PointReading top) {
         Uncertain pressure = top.pressure().orElseThrow();
-        if (!isSure(pressure) || top.pulses() == 0) {
-            return check(NOZZLE, true, NOT_MEASURED + "the pressure was at most " + print(pressure), "");
+        if (!measuresNozzle(top)) {
+            return check(NOZZLE, true, "not measured: " + "the pressure was at most " + print(pressure), "");
         }
         double wanted = input.stand().nozzleM3PerSecondPerRootPascal();
         double found = top.flow().value() / Math.sqrt(pressure.value());

@@ -230,6 +230,21 @@ final class ClearMessagesTest {
     }
 
     @Test
+    void aRunThatItsFolderDoesNotTakeIsKeptElsewhereAndThatIsTold() throws IOException {
+        // A file stands where the run's own folder would be: the write fails after the run, as on a full disk.
+        Files.writeString(folder.resolve("20260302T091500.000Z"), "");
+
+        int exit = acceptSimulated("--model", "demo-pump");
+
+        assertThat(exit).isEqualTo(ExitCode.PASS);
+        assertThat(bench.out())
+                .contains("CAUTION        " + folder.resolve("20260302T091500.000Z"))
+                .contains("The run is kept in " + bench.spare.resolve("20260302T091500.000Z") + " instead: move it to "
+                        + folder + " when that works again.");
+        assertThat(CommandLineBench.onlyRecord(bench.spare).trace().samples()).hasSizeGreaterThan(1000);
+    }
+
+    @Test
     void aFolderThatTakesNoRecordsIsToldBeforeAnythingMoves() throws IOException {
         Path file = Files.writeString(folder.resolve("full"), "");
 

@@ -23,6 +23,9 @@ import org.pumpwright.host.stand.wire.WireTiming;
 final class CommandLineBench {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T09:15:00Z"), ZoneOffset.ofHours(-6));
 
+    /** Where a run goes that its folder does not take. */
+    final Path spare = temporary();
+
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
     private final Workshop workshop;
@@ -36,7 +39,17 @@ final class CommandLineBench {
     }
 
     CommandLineBench(Path home, Stands.SerialOpener opener) {
-        workshop = new Workshop(home, CLOCK, new Stands(WireTiming.STANDARD, opener), false);
+        workshop = new Workshop(home, spare, CLOCK, new Stands(WireTiming.STANDARD, opener), false);
+    }
+
+    private static Path temporary() {
+        try {
+            Path folder = Files.createTempDirectory("pumpwright-spare");
+            folder.toFile().deleteOnExit();
+            return folder;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     int run(String... arguments) {
