@@ -66,20 +66,22 @@ final class Refusals {
     private static String why(Refuse refuse) {
         return switch (refuse.reason()) {
             case UNKNOWN_TYPE -> "its firmware does not know this message. " + OTHER_FIRMWARE;
-            case WRONG_LENGTH -> "it finds the message too long or too short (%d bytes). %s"
-                    .formatted(refuse.detail(), OTHER_FIRMWARE);
+            case WRONG_LENGTH ->
+                "it finds the message too long or too short (%d bytes). %s".formatted(refuse.detail(), OTHER_FIRMWARE);
             case OUT_OF_RANGE -> "it finds field %d out of its range. %s".formatted(refuse.detail(), OTHER_FIRMWARE);
             case NOT_ARMED -> "the stand is not armed. Start the run again.";
             case WRONG_BOOT_ID -> "it has started anew since it said hello. Open the stand again.";
             case INPUT_OPEN -> openInputs(Inputs.ofBits(refuse.detail()));
             case WOULD_WIDEN -> "limits can only be tightened; it has %d now.".formatted(refuse.detail());
-            case LOCKED -> "it has locked itself (%s). Have it mended, then switch it off and on."
-                    .formatted(SelfTestPart.failedIn(refuse.detail()));
+            case LOCKED ->
+                "it has locked itself (%s). Have it mended, then switch it off and on."
+                        .formatted(SelfTestPart.failedIn(refuse.detail()));
             case BUSY -> "it is still storing. Try again in a second.";
             case NOT_SAFE -> "the stand is armed. Make it safe first.";
             case NOT_STORED -> "what arrived is not what was sent. Try again.";
-            case CONTACTOR_CLOSED -> "the contactor is closed though nothing pulls it: it may be welded. Switch the supply off"
-                    + " and have the contactor checked.";
+            case CONTACTOR_CLOSED ->
+                "the contactor is closed though nothing pulls it: it may be welded. Switch the supply off"
+                        + " and have the contactor checked.";
         };
     }
 }

@@ -19,47 +19,68 @@ record SafeCauses(Limits limits, Channels channels) {
     MadeSafe signal(Event event, long boardNanos) {
         return switch (event.reason()) {
             case HOST_ASKED, NONE, RESET -> new MadeSafe(Cause.HOST, boardNanos, "the program asked for it");
-            case LINK_LOST -> new MadeSafe(
-                    Cause.LINK_LOST,
-                    boardNanos,
-                    "the board heard nothing from the program for %d ms".formatted(limits.linkTimeOutMs()));
+            case LINK_LOST ->
+                new MadeSafe(
+                        Cause.LINK_LOST,
+                        boardNanos,
+                        "the board heard nothing from the program for %d ms".formatted(limits.linkTimeOutMs()));
             case EMERGENCY_STOP -> new MadeSafe(Cause.EMERGENCY_STOP, boardNanos, "the emergency stop was pressed");
             case GUARD_OPEN -> new MadeSafe(Cause.GUARD_OPEN, boardNanos, "the guard was opened");
             case LEVEL_LOW -> new MadeSafe(Cause.LEVEL_LOW, boardNanos, "the tank's level fell low");
-            case OVERRIDE_IN -> new MadeSafe(
-                    Cause.OVERRIDE_IN, boardNanos, "the unit's mechanical override was pushed in");
+            case OVERRIDE_IN ->
+                new MadeSafe(Cause.OVERRIDE_IN, boardNanos, "the unit's mechanical override was pushed in");
             case CONTACTOR -> new MadeSafe(Cause.CONTACTOR, boardNanos, contactor(event));
-            case HARDWARE -> new MadeSafe(Cause.HARDWARE, boardNanos, "the board found a fault in itself and is locked");
-            case RUN_TIME -> new MadeSafe(
-                    Cause.RUN_TIME,
-                    boardNanos,
-                    "a drive was on for longer than the board's limit of %d s".formatted(limits.runTimeMs() / 1000));
-            case OVER_CURRENT -> new MadeSafe(
-                    Cause.OVER_CURRENT,
-                    boardNanos,
-                    beyond(event, "current", ChannelRole.SUPPLY_AMPS, "above", limits.supplyAmps(), limits.supplyAmpsMs()));
-            case OVER_PRESSURE -> new MadeSafe(
-                    Cause.OVER_PRESSURE,
-                    boardNanos,
-                    beyond(event, "pressure", ChannelRole.OUTLET_PRESSURE, "above", limits.pressure(), limits.pressureMs()));
-            case DEAD_HEAD -> new MadeSafe(
-                    Cause.DEAD_HEAD,
-                    boardNanos,
-                    beyond(
-                            event,
-                            "pressure",
-                            ChannelRole.OUTLET_PRESSURE,
-                            "above",
-                            limits.deadHeadPressure(),
-                            limits.deadHeadMs()));
-            case DRY_RUN -> new MadeSafe(
-                    Cause.DRY_RUN,
-                    boardNanos,
-                    beyond(event, "current", ChannelRole.SUPPLY_AMPS, "below", limits.dryAmps(), limits.dryMs()));
-            case OVER_VOLTAGE -> new MadeSafe(
-                    Cause.OVER_VOLTAGE,
-                    boardNanos,
-                    beyond(event, "voltage", ChannelRole.VOLTS_AT_PINS, "above", limits.volts(), limits.voltsMs()));
+            case HARDWARE ->
+                new MadeSafe(Cause.HARDWARE, boardNanos, "the board found a fault in itself and is locked");
+            case RUN_TIME ->
+                new MadeSafe(
+                        Cause.RUN_TIME,
+                        boardNanos,
+                        "a drive was on for longer than the board's limit of %d s"
+                                .formatted(limits.runTimeMs() / 1000));
+            case OVER_CURRENT ->
+                new MadeSafe(
+                        Cause.OVER_CURRENT,
+                        boardNanos,
+                        beyond(
+                                event,
+                                "current",
+                                ChannelRole.SUPPLY_AMPS,
+                                "above",
+                                limits.supplyAmps(),
+                                limits.supplyAmpsMs()));
+            case OVER_PRESSURE ->
+                new MadeSafe(
+                        Cause.OVER_PRESSURE,
+                        boardNanos,
+                        beyond(
+                                event,
+                                "pressure",
+                                ChannelRole.OUTLET_PRESSURE,
+                                "above",
+                                limits.pressure(),
+                                limits.pressureMs()));
+            case DEAD_HEAD ->
+                new MadeSafe(
+                        Cause.DEAD_HEAD,
+                        boardNanos,
+                        beyond(
+                                event,
+                                "pressure",
+                                ChannelRole.OUTLET_PRESSURE,
+                                "above",
+                                limits.deadHeadPressure(),
+                                limits.deadHeadMs()));
+            case DRY_RUN ->
+                new MadeSafe(
+                        Cause.DRY_RUN,
+                        boardNanos,
+                        beyond(event, "current", ChannelRole.SUPPLY_AMPS, "below", limits.dryAmps(), limits.dryMs()));
+            case OVER_VOLTAGE ->
+                new MadeSafe(
+                        Cause.OVER_VOLTAGE,
+                        boardNanos,
+                        beyond(event, "voltage", ChannelRole.VOLTS_AT_PINS, "above", limits.volts(), limits.voltsMs()));
         };
     }
 
@@ -87,8 +108,8 @@ record SafeCauses(Limits limits, Channels channels) {
         return switch (channel.role()) {
             case SUPPLY_AMPS -> String.format(Locale.ROOT, "%.1f A", si);
             case VOLTS_AT_PINS -> String.format(Locale.ROOT, "%.1f V", si);
-            case OUTLET_PRESSURE -> new org.pumpwright.host.quantity.Pressure(si)
-                    .print(org.pumpwright.host.quantity.UnitSystem.US);
+            case OUTLET_PRESSURE ->
+                new org.pumpwright.host.quantity.Pressure(si).print(org.pumpwright.host.quantity.UnitSystem.US);
             case WATER_TEMPERATURE -> String.format(Locale.ROOT, "%.0f K", si);
         };
     }

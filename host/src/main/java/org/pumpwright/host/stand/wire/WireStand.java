@@ -81,8 +81,7 @@ public final class WireStand implements Stand {
             checkChannels(board, line);
             BoardMessage answer = talk.ask(new ReadLimits(), timing.tries(), m -> m instanceof Limits);
             Limits limits = answer instanceof Limits told ? told : Limits.widest();
-            session = new Session(
-                    talk, board, new Timeline(board), new SafeCauses(limits, description.channels()));
+            session = new Session(talk, board, new Timeline(board), new SafeCauses(limits, description.channels()));
             // A board that an earlier host left armed is safe now; what it said before that is of no use.
             talk.request(new MakeSafe(), timing.tries());
             talk.forget(message -> true);
@@ -214,17 +213,15 @@ public final class WireStand implements Stand {
             }
             case MADE_SAFE, LOCKED -> {
                 now.talk().endSignsOfLife();
-                yield Optional.of(
-                        now.causes().signal(event, now.timeline().nanosNear(event.time())));
+                yield Optional.of(now.causes().signal(event, now.timeline().nanosNear(event.time())));
             }
             case ARMED -> Optional.empty();
         };
     }
 
     private void checkExpected(Identity board, Line line) throws StandException {
-        Optional<String> expected = description.connection() instanceof Connection.Serial serial
-                ? serial.uniqueId()
-                : Optional.empty();
+        Optional<String> expected =
+                description.connection() instanceof Connection.Serial serial ? serial.uniqueId() : Optional.empty();
         String found = board.uniqueId().toString();
         if (expected.isPresent() && !expected.get().equalsIgnoreCase(found)) {
             throw trouble(
