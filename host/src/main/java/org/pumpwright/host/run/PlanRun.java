@@ -84,6 +84,11 @@ public final class PlanRun {
         } finally {
             safe = SafePath.take(stand);
         }
+        if (safe == SafeState.LOCKED) {
+            // The unit was measured well enough; but whoever reads the record must know of the stand.
+            ending = new Ending(
+                    ending.kind(), ending.reason() + "; after it the board locked itself: the contactor may be stuck");
+        }
         RunOutcome outcome =
                 new RunOutcome(new Trace(channels, samples, marks), ending, safe, SampleGaps.lost(samples));
         try {

@@ -79,7 +79,7 @@ final class BoardFaults {
                 FaultList.command("feedback 1"),
                 "started .*, armed, made safe HOST_ASKED, locked HARDWARE",
                 Set.of(Verdict.PASS),
-                ALL_INSIDE);
+                ALL_INSIDE + "; after it the board locked itself: the contactor may be stuck");
         list.add(
                 "the contactor's feedback is closed before the run",
                 FaultList.command("feedback 1"),

@@ -72,9 +72,11 @@ final class Judge {
 
     /** The verdict, and how the run ended or, where it was carried through, the weightiest reason. */
     static String says(RunRecord record) {
+        String how = record.ending().reason();
+        int after = how.indexOf("; after it");
         String ending = record.ending().completed()
-                ? record.grade().reasons().get(0)
-                : record.ending().reason();
+                ? record.grade().reasons().get(0) + (after < 0 ? "" : how.substring(after))
+                : how;
         return record.grade().verdict() + ": " + ending;
     }
 }
