@@ -11,7 +11,8 @@
 #include <simavr/sim_avr.h>
 #include <simavr/sim_elf.h>
 
-#include "edges.h"
+#include "cell.h"
+#include "meters.h"
 #include "pins.h"
 
 #define CHIP "atmega328p"
@@ -19,10 +20,12 @@
 #define SUPPLY_MV 5000u
 #define BITS_PER_BYTE 10u
 #define SELF_JUMP 0xCFFFu
+#define BOTH_ON_RISING_EDGES 0x0Fu
 
 /* Data addresses of the ATmega328P (data sheet, register summary). */
 enum {
     MCUSR_AT = 0x54,
+    EICRA_AT = 0x69,
     SRAM_AT = 0x100,
     UCSR0A_AT = 0xC0,
     UBRR0L_AT = 0xC4,
@@ -34,6 +37,7 @@ static void (*core_reset)(avr_t *);
 static bool was_reset;
 static uint64_t offset; /* virtual cycles = the chip's cycles + offset */
 static struct chip_inputs inputs_now;
+static bool feedback_now;
 static chip_take_byte take_byte;
 static chip_put_byte put_byte;
 
@@ -87,33 +91,17 @@ static avr_cycle_count_t end_of_run(avr_t *chip, avr_cycle_count_t when, void *p
     return 0;
 }
 
-static avr_cycle_count_t raise_edge(avr_t *chip, avr_cycle_count_t when, void *parameter) {
-    uint64_t next;
-    (void)chip;
-    (void)when;
-    (void)parameter;
-    pins_pulse_meter(chip);
-    edges_remove_first();
-    return edges_first(&next) ? next - offset : 0;
-}
-
-static void watch_edges(void) {
-    uint64_t first;
-    avr_cycle_timer_cancel(avr, raise_edge, NULL);
-    if (edges_first(&first)) {
-        const uint64_t now = chip_now();
-        avr_cycle_timer_register(avr, first > now ? first - now : 0, raise_edge, NULL);
-    }
-}
-
 /* The library forgets its timers and the pins' levels with each reset. */
 static void after_reset(void) {
     uint32_t flags = 0;
     was_reset = false;
+    /* At a low level the library would poll the external interrupts, which the firmware does not use. */
+    avr->data[EICRA_AT] = BOTH_ON_RISING_EDGES;
     avr_ioctl(avr, AVR_IOCTL_UART_SET_FLAGS('0'), &flags);
-    pins_drive(avr, &inputs_now);
+    cell_forget();
+    pins_drive(avr, &inputs_now, feedback_now);
     feed_line();
-    watch_edges();
+    meters_watch(avr, offset);
 }
 
 static void stay_awake(avr_t *chip, avr_cycle_count_t how_long) {
@@ -146,6 +134,7 @@ void chip_load(const char *elf, chip_take_byte from_line, chip_put_byte to_line)
     take_byte = from_line;
     put_byte = to_line;
     avr_irq_register_notify(avr_io_getirq(avr, AVR_IOCTL_UART_GETIRQ('0'), UART_IRQ_OUTPUT), on_output, NULL);
+    cell_watch(avr);
     chip_reset(CHIP_POWER_ON);
 }
 
@@ -175,7 +164,6 @@ bool chip_run_until(uint64_t cycle) {
 }
 
 void chip_freeze_until(uint64_t cycle) {
-    uint64_t first;
     uint8_t lost;
     if (cycle <= chip_now()) {
         return;
@@ -183,10 +171,8 @@ void chip_freeze_until(uint64_t cycle) {
     offset += cycle - chip_now();
     while (take_byte(&lost)) {
     }
-    while (edges_first(&first) && first < cycle) {
-        edges_remove_first();
-    }
-    watch_edges();
+    meters_lose_before(cycle);
+    meters_watch(avr, offset);
 }
 
 static void spoil_memory(void) {
@@ -199,11 +185,15 @@ static void spoil_memory(void) {
 
 void chip_reset(enum chip_reset cause) {
     const avr_cycle_count_t before = avr->cycle;
+    const bool supply_lost = cause == CHIP_POWER_ON || cause == CHIP_BROWN_OUT;
+    if (supply_lost) {
+        cell_tear(avr);
+    }
     avr_reset(avr);
     if (avr->cycle < before) {
         offset += before - avr->cycle;
     }
-    if (cause != CHIP_EXTERNAL) {
+    if (supply_lost) {
         spoil_memory();
     }
     avr->data[MCUSR_AT] = (uint8_t)cause;
@@ -222,29 +212,30 @@ void chip_hang(void) {
 
 void chip_set_inputs(const struct chip_inputs *inputs) {
     inputs_now = *inputs;
-    pins_drive(avr, &inputs_now);
+    pins_drive(avr, &inputs_now, feedback_now);
+}
+
+void chip_set_feedback(bool closed) {
+    if (closed != feedback_now) {
+        feedback_now = closed;
+        pins_drive(avr, &inputs_now, feedback_now);
+    }
 }
 
 struct chip_outputs chip_get_outputs(void) {
     return pins_read(avr);
 }
 
-bool chip_add_edge(uint64_t cycle) {
-    if (!edges_add(cycle)) {
+bool chip_add_edge(unsigned meter, uint64_t cycle) {
+    if (!meters_add_edge(meter, cycle)) {
         return false;
     }
-    watch_edges();
+    meters_watch(avr, offset);
     return true;
 }
 
-const uint8_t *chip_eeprom(size_t *size) {
+uint8_t *chip_eeprom(void) {
     avr_eeprom_desc_t whole = {NULL, 0, 0};
     avr_ioctl(avr, AVR_IOCTL_EEPROM_GET, &whole);
-    *size = avr->e2end + 1u;
     return whole.ee;
-}
-
-void chip_write_eeprom(const uint8_t *bytes, size_t size, size_t at) {
-    avr_eeprom_desc_t part = {(uint8_t *)bytes, (uint16_t)at, (uint32_t)size};
-    avr_ioctl(avr, AVR_IOCTL_EEPROM_SET, &part);
 }

@@ -8,22 +8,23 @@
 #include <string.h>
 
 #include "chip.h"
+#include "commands.h"
 #include "eeprom_file.h"
 #include "line.h"
 #include "pace.h"
 #include "plant.h"
+#include "relay.h"
 #include "stop.h"
 
 #define SLICE_US 500.0
-#define UNIQUE_ID_AT 8u
-#define UNIQUE_ID_LENGTH 8u
+/* After a stall so many exchanges are made up for at once. */
+#define BURST_EXCHANGES 3.0
 
 volatile sig_atomic_t stop_asked;
 
 struct options {
     const char *elf;
     const char *eeprom;
-    const char *unique_id;
     double exchange_us;
     enum plant_kind plant;
 };
@@ -35,7 +36,7 @@ static void ask_stop(int signal_number) {
 
 static void usage(void) {
     fputs("usage: stand-emulator --elf FILE [--speed X] [--exchange-us N] [--plant link|none] [--link PATH]\n"
-          "                      [--eeprom FILE] [--unique-id 16-HEX-DIGITS]\n",
+          "                      [--eeprom FILE]\n",
           stderr);
     exit(2);
 }
@@ -55,15 +56,13 @@ static void read_option(struct options *options, const char *name, const char *v
         line_keep_link(value);
     } else if (strcmp(name, "--eeprom") == 0) {
         options->eeprom = value;
-    } else if (strcmp(name, "--unique-id") == 0 && strlen(value) == 2u * UNIQUE_ID_LENGTH) {
-        options->unique_id = value;
     } else {
         usage();
     }
 }
 
 static struct options read_options(int count, char **words) {
-    struct options options = {NULL, NULL, NULL, 5000.0, PLANT_LINK};
+    struct options options = {NULL, NULL, 5000.0, PLANT_LINK};
     for (int i = 1; i < count; i += 2) {
         if (i + 1 >= count) {
             usage();
@@ -76,26 +75,14 @@ static struct options read_options(int count, char **words) {
     return options;
 }
 
-static void write_unique_id(const char *hex) {
-    uint8_t bytes[UNIQUE_ID_LENGTH];
-    for (size_t i = 0; i < UNIQUE_ID_LENGTH; i++) {
-        unsigned value;
-        if (sscanf(hex + 2u * i, "%2x", &value) != 1) {
-            usage();
-        }
-        bytes[i] = (uint8_t)value;
-    }
-    chip_write_eeprom(bytes, sizeof bytes, UNIQUE_ID_AT);
-}
-
 /* One slice of an exchange; part of it may be frozen. */
 static bool run_slice(uint64_t until) {
-    if (plant_requests.freeze_us > 0.0) {
+    if (commands_requests.freeze_us > 0.0) {
         const uint64_t now = chip_now();
-        const uint64_t thawed = now + (uint64_t)(plant_requests.freeze_us * CYCLES_PER_US);
+        const uint64_t thawed = now + (uint64_t)(commands_requests.freeze_us * CYCLES_PER_US);
         const uint64_t frozen_until = thawed < until ? thawed : until;
         chip_freeze_until(frozen_until);
-        plant_requests.freeze_us = thawed <= until ? 0.0 : (double)(thawed - until) / CYCLES_PER_US;
+        commands_requests.freeze_us = thawed <= until ? 0.0 : (double)(thawed - until) / CYCLES_PER_US;
     }
     return chip_run_until(until);
 }
@@ -110,6 +97,7 @@ static bool run_exchange(double exchange_us, uint64_t *ends) {
             return false;
         }
         line_poll();
+        chip_set_feedback(relay_follow(chip_get_outputs().contactor_pulled, chip_now()));
         pace_advance(part);
     }
     *ends = began + (uint64_t)(exchange_us * CYCLES_PER_US);
@@ -136,10 +124,8 @@ int main(int count, char **words) {
     if (options.eeprom != NULL) {
         eeprom_file_open(options.eeprom);
     }
-    if (options.unique_id != NULL) {
-        write_unique_id(options.unique_id);
-    }
     line_plug();
+    pace_set_burst(BURST_EXCHANGES * options.exchange_us);
     while (well && !stop_asked && plant_exchange(options.plant, options.exchange_us)) {
         well = run_exchange(options.exchange_us, &ends);
         eeprom_file_keep();

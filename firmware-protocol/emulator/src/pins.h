@@ -7,8 +7,8 @@
 
 #include "chip.h"
 
-void pins_drive(avr_t *avr, const struct chip_inputs *inputs);
-void pins_pulse_meter(avr_t *avr);
+void pins_drive(avr_t *avr, const struct chip_inputs *inputs, bool feedback_closed);
+void pins_set_meter(avr_t *avr, unsigned meter, bool high);
 struct chip_outputs pins_read(const avr_t *avr);
 
 #endif

@@ -2,7 +2,7 @@
 #ifndef STAND_ANALOG_H
 #define STAND_ANALOG_H
 
-#include "hal.h"
+#include "message.h"
 
 void analog_clear(struct analog_sums *window);
 

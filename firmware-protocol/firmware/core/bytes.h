@@ -30,6 +30,10 @@ static inline uint8_t *put_u32(uint8_t *at, uint32_t value) {
     return at + 4;
 }
 
+static inline uint8_t *put_u64(uint8_t *at, uint64_t value) {
+    return put_u32(put_u32(at, (uint32_t)value), (uint32_t)(value >> 32));
+}
+
 static inline uint8_t *put_i32(uint8_t *at, int32_t value) {
     return put_u32(at, (uint32_t)value);
 }

@@ -52,6 +52,9 @@ void frame_receiver_start(struct frame_receiver *receiver);
 /* Takes one byte. `frame` is filled in when the outcome is FRAME_GOOD, of whatever version and type it is. */
 enum frame_outcome frame_receive(struct frame_receiver *receiver, uint8_t byte, struct frame *frame);
 
+/* Where frame_encode lays the payload before it stuffs it: one that is there already is not moved. */
+#define FRAME_PAYLOAD_AT 5u
+
 /* Writes the frame with its delimiter. `out` needs FRAME_WIRE_MAX(frame->length) bytes. */
 struct frame_written frame_encode(const struct frame *frame, uint8_t *out, size_t capacity);
 

@@ -4,7 +4,8 @@
 
 #include "analog.h"
 
-void stream_set(struct stream *stream, uint16_t period_ms, uint32_t now) {
+void stream_set(struct stream *stream, uint16_t period_ms, uint8_t kind, uint32_t now) {
+    stream->kind = kind;
     if (period_ms == stream->period_ms) {
         return;
     }

@@ -5,17 +5,18 @@
 #include <stdbool.h>
 #include <stdint.h>
 
-#include "hal.h"
+#include "message.h"
 
 struct stream {
     uint16_t period_ms; /* 0: no samples */
+    uint8_t kind;       /* enum stream_kind */
     uint32_t window_began;
     struct analog_sums window;
     struct analog_reading last[ANALOGS_MAX]; /* of the last window that held a reading */
 };
 
-/* The same period again changes nothing; another one begins a new window. */
-void stream_set(struct stream *stream, uint16_t period_ms, uint32_t now);
+/* The same period and kind again change nothing; another period begins a new window. */
+void stream_set(struct stream *stream, uint16_t period_ms, uint8_t kind, uint32_t now);
 
 /* True when the window is over. */
 bool stream_due(const struct stream *stream, uint32_t ticks_per_ms, uint32_t now);

@@ -5,6 +5,8 @@
 #include "bench.h"
 
 void bench_hardware_start(uint32_t ticks);
+/* The outputs drop, as they do at every reset; the feedback follows. */
+void bench_hardware_reset(void);
 void bench_line_start(void);
 /* Moves up to so many bytes from the board to the host. */
 void bench_line_drain(unsigned bytes);

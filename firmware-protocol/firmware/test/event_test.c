@@ -29,7 +29,7 @@ static void events_are_numbered_from_one_and_carry_their_time(void) {
 
 static void no_event_is_lost_while_the_transmit_ring_is_full(void) {
     bench_start();
-    bench_stream(STREAM_PERIOD_MIN_MS);
+    bench_stream(2);
     hardware.line_blocked = true;
     bench_run_ms(100);
     for (unsigned i = 0; i < 20; i++) {
@@ -38,7 +38,8 @@ static void no_event_is_lost_while_the_transmit_ring_is_full(void) {
         hardware.inputs = 0;
         bench_run_ms(5);
         bench_check_safe();
-        hardware.inputs = INPUTS_CLOSED;
+        hardware.inputs = INPUTS_WATCHED;
+        bench_rest();
     }
     hardware.line_blocked = false;
     bench_run_ms(200);
@@ -54,6 +55,7 @@ static void a_board_that_cannot_report_more_events_is_not_armed_but_always_made_
         bench_arm();
         bench_make_safe();
         bench_check_safe();
+        bench_rest();
     }
     bench_arm();
     CHECK_EQUAL(STATE_SAFE, board.state);
@@ -70,9 +72,10 @@ static void a_flood_of_arm_and_make_safe_loses_no_event(void) {
     for (unsigned i = 0; i < 500; i++) {
         bench_arm();
         bench_make_safe();
+        bench_rest();
     }
     bench_run_ms(100);
-    check_events_without_a_gap(200);
+    check_events_without_a_gap(1000);
     CHECK_EQUAL(board.events.newest, get_u16(bench_last(MESSAGE_EVENT)->payload));
 }
 
@@ -88,7 +91,7 @@ static void a_sample_never_counts_an_event_that_has_not_been_sent(void) {
         bench_arm();
         bench_run_ms(9);
         bench_make_safe();
-        bench_run_ms(9);
+        bench_rest();
     }
     hardware.line_blocked = false;
     bench_run_ms(50);
@@ -104,13 +107,12 @@ static void a_sample_never_counts_an_event_that_has_not_been_sent(void) {
 }
 
 static void an_event_of_the_same_moment_comes_before_the_sample_that_counts_it(void) {
-    uint8_t payload[4];
     uint8_t wire[32];
-    put_u32(payload, BOOT_ID);
-    const struct frame frame = {PROTOCOL_VERSION, MESSAGE_ARM, 5, sizeof payload, payload};
+    const struct frame frame = {PROTOCOL_VERSION, MESSAGE_MAKE_SAFE, 5, 0, NULL};
     const size_t length = frame_encode(&frame, wire, sizeof wire).length;
 
     bench_start();
+    bench_arm();
     bench_stream(50);
     bench_run_ms(20);
     bench_forget();
@@ -128,12 +130,12 @@ static void making_safe_does_not_wait_for_a_blocked_line(void) {
     bench_start();
     bench_arm();
     bench_drive(0, DUTY_FULL, 0);
-    bench_stream(STREAM_PERIOD_MIN_MS);
+    bench_stream(2);
     hardware.line_blocked = true;
     bench_run_alive_ms(600);
     CHECK_EQUAL(DUTY_FULL, hardware.duty[0]);
     hardware.inputs = INPUT_GUARD;
-    board_poll(&board);
+    bench_run_ms(3);
     bench_check_safe();
 }
 
@@ -151,6 +153,126 @@ static void sequence_numbers_go_on_by_one_and_roll_over(void) {
     }
 }
 
+/* Eleven events and more: started, then five times armed and made safe. */
+static void eleven_events(void) {
+    bench_start();
+    for (unsigned i = 0; i < 5; i++) {
+        bench_arm();
+        bench_make_safe();
+        bench_rest();
+    }
+    CHECK_EQUAL(11, board.events.newest);
+    bench_forget();
+}
+
+static void check_repeated(uint16_t first, unsigned count, uint16_t sequence) {
+    bench_run_ms(20);
+    CHECK_EQUAL(count, bench_count(MESSAGE_EVENT));
+    CHECK_EQUAL(count + 1u, heard_count);
+    for (unsigned i = 0; i < count; i++) {
+        CHECK_EQUAL((uint16_t)(first + i), get_u16(heard[i].payload));
+    }
+    CHECK_EQUAL(MESSAGE_ACKNOWLEDGE, heard[heard_count - 1].type);
+    bench_check_acknowledged(sequence, MESSAGE_EVENTS_FROM);
+    bench_forget();
+}
+
+static void the_last_eight_events_are_sent_again_and_then_acknowledged(void) {
+    eleven_events();
+    check_repeated(9, 3, bench_events_from(9));
+    check_repeated(11, 1, bench_events_from(11));
+    check_repeated(4, 8, bench_events_from(4));
+    check_repeated(4, 8, bench_events_from(1));
+    check_repeated(4, 8, bench_events_from(0));
+    check_repeated(4, 8, bench_events_from(65535));
+}
+
+static void events_that_are_not_there_yet_are_only_acknowledged(void) {
+    eleven_events();
+    check_repeated(0, 0, bench_events_from(12));
+    check_repeated(0, 0, bench_events_from(20000));
+}
+
+static void an_event_sent_again_is_the_one_it_was(void) {
+    bench_start();
+    bench_arm();
+    bench_run_ms(5);
+    const struct heard first = *bench_last(MESSAGE_EVENT);
+    bench_run_alive_ms(1000);
+    bench_forget();
+    bench_events_from(2);
+    bench_run_ms(5);
+    const struct heard *const again = bench_last(MESSAGE_EVENT);
+    if (CHECK(again != NULL)) {
+        CHECK_BYTES(first.payload, first.length, again->payload, again->length);
+    }
+}
+
+static void numbers_go_on_over_their_roll_over(void) {
+    bench_start();
+    board.events.newest = 65533;
+    board.events.sent = 65533;
+    board.events.next = 65534;
+    board.events.held = 0;
+    for (unsigned i = 0; i < 5; i++) {
+        bench_arm();
+        bench_make_safe();
+        bench_rest();
+    }
+    CHECK_EQUAL(7, board.events.newest);
+    bench_forget();
+    check_repeated(0, 8, bench_events_from(65535));
+    check_repeated(0, 8, bench_events_from(0));
+    check_repeated(2, 6, bench_events_from(2));
+}
+
+static void asking_for_old_events_skips_none_that_waits_for_the_line(void) {
+    bench_start();
+    bench_stream(2);
+    hardware.line_blocked = true;
+    bench_run_ms(50);
+    bench_arm();
+    bench_make_safe();
+    CHECK_EQUAL(3, board.events.newest);
+    bench_forget();
+    bench_events_from(3);
+    hardware.line_blocked = false;
+    bench_run_ms(50);
+    unsigned seen = 0;
+    for (unsigned i = 0; i < heard_count; i++) {
+        if (heard[i].type == MESSAGE_EVENT) {
+            seen |= 1u << get_u16(heard[i].payload);
+        }
+    }
+    CHECK((seen & 0xCu) == 0xCu || board.events.sent == 3);
+    CHECK_EQUAL(3, get_u16(bench_last(MESSAGE_EVENT)->payload));
+}
+
+static void asking_for_events_all_the_time_hides_no_new_one(void) {
+    bench_start();
+    for (unsigned i = 0; i < 30; i++) {
+        hardware.line_blocked = i % 4 != 0;
+        bench_events_from(1);
+        bench_arm();
+        bench_events_from(1);
+        bench_make_safe();
+        bench_rest();
+    }
+    hardware.line_blocked = false;
+    bench_run_ms(100);
+    CHECK_EQUAL(board.events.newest, board.events.sent);
+    uint16_t highest = 0;
+    for (unsigned i = 0; i < heard_count; i++) {
+        if (heard[i].type == MESSAGE_EVENT) {
+            const uint16_t number = get_u16(heard[i].payload);
+            CHECK(number <= highest + 1u);
+            highest = number > highest ? number : highest;
+        }
+    }
+    CHECK_EQUAL(board.events.newest, highest);
+    CHECK(highest > 15);
+}
+
 void event_tests(void) {
     RUN(events_are_numbered_from_one_and_carry_their_time);
     RUN(no_event_is_lost_while_the_transmit_ring_is_full);
@@ -159,5 +281,11 @@ void event_tests(void) {
     RUN(a_sample_never_counts_an_event_that_has_not_been_sent);
     RUN(an_event_of_the_same_moment_comes_before_the_sample_that_counts_it);
     RUN(making_safe_does_not_wait_for_a_blocked_line);
+    RUN(the_last_eight_events_are_sent_again_and_then_acknowledged);
+    RUN(events_that_are_not_there_yet_are_only_acknowledged);
+    RUN(an_event_sent_again_is_the_one_it_was);
+    RUN(numbers_go_on_over_their_roll_over);
+    RUN(asking_for_old_events_skips_none_that_waits_for_the_line);
+    RUN(asking_for_events_all_the_time_hides_no_new_one);
     RUN(sequence_numbers_go_on_by_one_and_roll_over);
 }

@@ -7,7 +7,7 @@
 #include "check.h"
 
 const char *field_text(const char *fields, const char *name) {
-    static char text[64];
+    static char text[160];
     const size_t name_length = strlen(name);
     const char *at = fields;
 
@@ -32,6 +32,14 @@ uint32_t field_number(const char *fields, const char *name) {
         CHECK(false);
     }
     return (uint32_t)value;
+}
+
+uint64_t field_long(const char *fields, const char *name) {
+    const char *const text = field_text(fields, name);
+    char *end;
+    const unsigned long long value = strtoull(text, &end, 10);
+    CHECK(end != text && *end == '\0');
+    return value;
 }
 
 uint32_t field_numbered(const char *fields, const char *name, unsigned number) {
@@ -62,26 +70,48 @@ static void read_firmware(const char *fields, struct identity *identity) {
 
 struct identity identity_of(const char *fields) {
     struct identity identity;
-    memset(&identity, 0, sizeof identity);
     read_unique_id(fields, &identity);
     read_firmware(fields, &identity);
-    identity.boot_id = field_number(fields, "bootId");
-    identity.reset_cause = (uint8_t)field_number(fields, "resetCause");
-    identity.meters = (uint8_t)field_number(fields, "meters");
-    identity.drives = (uint8_t)field_number(fields, "drives");
-    identity.analogs = (uint8_t)field_number(fields, "analogs");
-    identity.tick_hz = field_number(fields, "tickHz");
-    for (unsigned i = 0; i < DRIVES_MAX; i++) {
-        identity.pwm_hz[i] = (uint16_t)field_numbered(fields, "pwmHz", i);
-    }
-    identity.ramp_limit = (uint16_t)field_number(fields, "rampLimit");
-    identity.link_timeout_ms = (uint16_t)field_number(fields, "linkTimeoutMs");
-    identity.current_channel = (uint8_t)field_number(fields, "currentChannel");
-    identity.over_current_limit = (uint16_t)field_number(fields, "overCurrentLimit");
-    identity.over_current_ms = (uint16_t)field_number(fields, "overCurrentMs");
-    const char *const kind = field_text(fields, "kind");
-    memcpy(identity.kind, kind, strnlen(kind, sizeof identity.kind));
     return identity;
+}
+
+struct description description_of(const char *fields) {
+    struct description board;
+    memset(&board, 0, sizeof board);
+    board.boot_id = field_number(fields, "bootId");
+    board.reset_cause = (uint8_t)field_number(fields, "resetCause");
+    board.meters = (uint8_t)field_number(fields, "meters");
+    board.drives = (uint8_t)field_number(fields, "drives");
+    board.analogs = (uint8_t)field_number(fields, "analogs");
+    board.tick_hz = field_number(fields, "tickHz");
+    for (unsigned i = 0; i < DRIVES_MAX; i++) {
+        board.pwm_hz[i] = (uint16_t)field_numbered(fields, "pwmHz", i);
+    }
+    for (unsigned i = 0; i < ANALOGS_MAX; i++) {
+        board.roles[i] = (uint8_t)field_numbered(fields, "role", i);
+    }
+    const char *const kind = field_text(fields, "kind");
+    memcpy(board.kind, kind, strnlen(kind, sizeof board.kind));
+    return board;
+}
+
+struct pulse_window pulse_window_of(const char *fields) {
+    struct pulse_window window;
+    window.begin = field_number(fields, "begin");
+    window.end = field_number(fields, "end");
+    window.edges = (uint16_t)field_number(fields, "edges");
+    window.first_edge = field_number(fields, "first");
+    window.last_edge = field_number(fields, "last");
+    window.intervals = (uint16_t)field_number(fields, "intervals");
+    window.sum = field_number(fields, "sum");
+    window.squares = field_long(fields, "squares");
+    window.lagged = field_long(fields, "lagged");
+    window.least = field_number(fields, "least");
+    window.most = field_number(fields, "most");
+    window.long_ones = (uint16_t)field_number(fields, "long");
+    window.short_ones = (uint16_t)field_number(fields, "short");
+    window.reference = field_number(fields, "reference");
+    return window;
 }
 
 struct sample sample_of(const char *fields) {

@@ -15,7 +15,11 @@ uint32_t field_number(const char *fields, const char *name);
 /* The same for a name that ends in a number: `mean` and 2 is mean2. */
 uint32_t field_numbered(const char *fields, const char *name, unsigned number);
 
+uint64_t field_long(const char *fields, const char *name);
+
 struct identity identity_of(const char *fields);
+struct description description_of(const char *fields);
+struct pulse_window pulse_window_of(const char *fields);
 struct sample sample_of(const char *fields);
 struct event event_of(const char *fields);
 

@@ -20,9 +20,16 @@ int main(int count, char **words) {
     command_tests();
     drive_tests();
     safety_tests();
-    over_current_tests();
+    contactor_tests();
+    watch_tests();
+    converter_tests();
+    tighten_tests();
     stream_tests();
     event_tests();
+    pulse_window_tests();
+    blob_tests();
+    self_test_tests();
     noise_tests();
+    command_fuzz_tests();
     return check_summary();
 }

@@ -135,7 +135,7 @@ static void a_lost_delimiter_costs_both_frames_but_not_the_next(void) {
     bench_run_ms(2);
     bench_check_safe();
     bench_send_bytes(wire, (uint32_t)length);
-    bench_run_ms(2);
+    bench_run_ms(15);
     CHECK_EQUAL(STATE_ARMED, board.state);
 }
 

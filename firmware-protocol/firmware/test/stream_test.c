@@ -105,10 +105,10 @@ static void a_sample_holds_what_the_hardware_says(void) {
     CHECK_EQUAL(40, get_u16(sample + CONVERSIONS_AT));
     CHECK_EQUAL(256, get_u32(sample + APPLIED_0_AT));
     CHECK_EQUAL(STATE_ARMED, sample[STATE_AT]);
-    CHECK_EQUAL(INPUTS_CLOSED, sample[INPUTS_AT]);
+    CHECK_EQUAL(ALL_CLOSED, sample[INPUTS_AT]);
     CHECK_EQUAL(2, get_u16(sample + EVENTS_AT));
     hardware.inputs = INPUT_GUARD;
-    bench_run_ms(25);
+    bench_run_ms(45);
     CHECK_EQUAL(INPUT_GUARD, last_sample()[INPUTS_AT]);
     CHECK_EQUAL(STATE_SAFE, last_sample()[STATE_AT]);
 }
@@ -173,9 +173,9 @@ static void samples_that_find_no_room_show_as_a_gap_in_the_sequence(void) {
     CHECK_EQUAL(0, heard_bad);
 }
 
-static void the_fastest_period_fills_the_line_without_a_broken_frame(void) {
+static void a_period_of_two_milliseconds_fills_the_line_without_a_broken_frame(void) {
     bench_start();
-    bench_stream(STREAM_PERIOD_MIN_MS);
+    bench_stream(2);
     bench_forget();
     bench_run_ms(1000);
     CHECK_EQUAL(0, heard_bad);
@@ -199,6 +199,110 @@ static void samples_go_on_over_a_roll_over_of_board_time(void) {
     }
 }
 
+static void short_samples_are_the_same_in_less(void) {
+    bench_start();
+    hardware.meters[0].count = 0x12345678;
+    hardware.meters[0].last_edge = 1000;
+    hardware.meters[1].count = 0xFFFFFFFF;
+    hardware.analogs[0] = 45216;
+    hardware.analogs[3] = 77;
+    bench_arm();
+    bench_drive(0, DUTY_FULL, 0);
+    bench_drive(1, 300, 0);
+    bench_check_acknowledged(bench_short_stream(20), MESSAGE_STREAM);
+    bench_run_alive_ms(600);
+    const struct heard *const sample = bench_last(MESSAGE_SHORT_SAMPLE);
+    CHECK_EQUAL(0, bench_count(MESSAGE_SAMPLE));
+    if (CHECK(sample != NULL)) {
+        const uint8_t *const at = sample->payload;
+        CHECK_EQUAL(30, sample->length);
+        CHECK(hardware.ticks - get_u32(at) < 25u * TICKS_PER_MS);
+        CHECK_EQUAL(0x5678, get_u16(at + 4));
+        CHECK_EQUAL(1000, get_u32(at + 6));
+        CHECK_EQUAL(0xFFFF, get_u16(at + 10));
+        CHECK_EQUAL(0, get_u32(at + 12));
+        CHECK_EQUAL(45216, get_u16(at + 16));
+        CHECK_EQUAL(77, get_u16(at + 22));
+        CHECK_EQUAL(65535, get_u16(at + 24));
+        CHECK_EQUAL(256, get_u16(at + 26));
+        CHECK_EQUAL(STATE_ARMED, at[28]);
+        CHECK_EQUAL(ALL_CLOSED, at[29]);
+    }
+    bench_stream(20);
+    bench_run_ms(50);
+    CHECK(bench_count(MESSAGE_SAMPLE) >= 2);
+}
+
+static void five_hundred_short_samples_a_second_fit_the_line_without_a_gap(void) {
+    bench_start();
+    bench_short_stream(2);
+    bench_run_ms(10);
+    bench_forget();
+    bench_run_ms(5000);
+    CHECK(heard_count >= 2499 && heard_count <= 2501);
+    CHECK_EQUAL(heard_count, bench_count(MESSAGE_SHORT_SAMPLE));
+    for (unsigned i = 1; i < heard_count; i++) {
+        CHECK_EQUAL(1, (uint16_t)(heard[i].sequence - heard[i - 1].sequence));
+    }
+}
+
+static void whole_samples_every_three_milliseconds_fit_the_line_without_a_gap(void) {
+    bench_start();
+    bench_stream(3);
+    bench_run_ms(10);
+    bench_forget();
+    bench_run_ms(3000);
+    CHECK(heard_count >= 999 && heard_count <= 1001);
+    CHECK_EQUAL(heard_count, bench_count(MESSAGE_SAMPLE));
+    for (unsigned i = 1; i < heard_count; i++) {
+        CHECK_EQUAL(1, (uint16_t)(heard[i].sequence - heard[i - 1].sequence));
+    }
+}
+
+static void two_pulse_windows_cost_one_sample_of_a_full_line(void) {
+    bench_start();
+    bench_windows(100);
+    bench_stream(3);
+    bench_run_ms(10);
+    bench_forget();
+    bench_run_ms(3000);
+    CHECK(bench_count(MESSAGE_SAMPLE) >= 968);
+    CHECK(bench_count(MESSAGE_PULSE_WINDOW) >= 58);
+    CHECK_EQUAL(0, heard_bad);
+}
+
+static void a_period_of_one_millisecond_is_taken_and_drops_what_the_line_cannot_carry(void) {
+    bench_start();
+    bench_check_acknowledged(bench_short_stream(1), MESSAGE_STREAM);
+    bench_forget();
+    bench_run_ms(1000);
+    /* 38 bytes each at 25 bytes a millisecond. */
+    CHECK(heard_count > 600 && heard_count <= 660);
+    const uint16_t span = (uint16_t)(heard[heard_count - 1].sequence - heard[0].sequence);
+    CHECK(span >= 985 && span <= 1005);
+    CHECK_EQUAL(0, heard_bad);
+}
+
+static void a_missing_meter_says_the_start_value(void) {
+    bench_start();
+    description.meters = 1;
+    hardware.meters[1].count = 5;
+    hardware.meters[1].last_edge = 6;
+    bench_stream(10);
+    bench_run_ms(15);
+    CHECK_EQUAL(EDGES_AT_START, get_u32(last_sample() + COUNT_1_AT));
+    CHECK_EQUAL(0, get_u32(last_sample() + COUNT_1_AT + 4));
+}
+
+static void board_time_begins_where_it_rolls_over_within_seconds(void) {
+    bench_start();
+    bench_stream(100);
+    bench_run_alive_ms(150);
+    CHECK(get_u32(last_sample()) >= TICKS_AT_START);
+    bench_run_ms(4200);
+    CHECK(get_u32(last_sample()) < TICKS_PER_MS * 1000u);
+}
+
 void stream_tests(void) {
     RUN(no_samples_come_before_they_are_asked_for);
     RUN(samples_come_at_the_period_and_stop_at_zero);
@@ -210,6 +314,13 @@ void stream_tests(void) {
     RUN(a_window_without_a_reading_repeats_the_one_before);
     RUN(the_slowest_window_at_full_scale_does_not_overflow);
     RUN(samples_that_find_no_room_show_as_a_gap_in_the_sequence);
-    RUN(the_fastest_period_fills_the_line_without_a_broken_frame);
+    RUN(a_period_of_two_milliseconds_fills_the_line_without_a_broken_frame);
     RUN(samples_go_on_over_a_roll_over_of_board_time);
+    RUN(short_samples_are_the_same_in_less);
+    RUN(five_hundred_short_samples_a_second_fit_the_line_without_a_gap);
+    RUN(whole_samples_every_three_milliseconds_fit_the_line_without_a_gap);
+    RUN(two_pulse_windows_cost_one_sample_of_a_full_line);
+    RUN(a_period_of_one_millisecond_is_taken_and_drops_what_the_line_cannot_carry);
+    RUN(a_missing_meter_says_the_start_value);
+    RUN(board_time_begins_where_it_rolls_over_within_seconds);
 }

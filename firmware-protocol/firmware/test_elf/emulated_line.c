@@ -12,6 +12,7 @@
 
 #define FRAMES_KEPT 8192u
 #define KEEP_ALIVE_US 250000u
+#define ANSWER_MS 600u
 
 unsigned bad_frames;
 
@@ -23,6 +24,7 @@ static struct board_frame frames[FRAMES_KEPT];
 static unsigned frame_count;
 static unsigned looked_at;
 static uint16_t next_sequence;
+static uint16_t asked; /* sequence of what host_ask sent last */
 static uint32_t boot_id;
 static bool keeps_alive;
 static unsigned long long kept_alive_at;
@@ -125,25 +127,27 @@ void line_keep_alive(void) {
     }
 }
 
-static const struct board_frame *look_for(uint8_t type) {
-    while (looked_at < frame_count) {
-        const struct board_frame *const frame = &frames[looked_at++];
-        if (frame->type == type) {
-            return frame;
-        }
+const struct board_frame *host_any(void) {
+    return looked_at < frame_count ? &frames[looked_at++] : NULL;
+}
+
+const struct board_frame *host_next(uint8_t type) {
+    const struct board_frame *frame = host_any();
+    while (frame != NULL && frame->type != type) {
+        frame = host_any();
     }
-    return NULL;
+    return frame;
 }
 
 const struct board_frame *host_wait(uint8_t type, unsigned within_ms) {
-    for (unsigned ms = 0; ms <= within_ms; ms += EXCHANGE_MS) {
+    for (unsigned ms = 0; ms <= within_ms; ms += emulated_exchange_ms()) {
         line_listen();
-        const struct board_frame *const frame = look_for(type);
+        const struct board_frame *const frame = host_next(type);
         if (frame != NULL) {
             return frame;
         }
         emulated_breathe();
-        emulated_run_ms(EXCHANGE_MS);
+        emulated_step();
     }
     return NULL;
 }
@@ -160,28 +164,67 @@ const struct board_frame *host_hello(void) {
     return NULL;
 }
 
-bool host_acknowledged(uint8_t type, const uint8_t *payload, uint8_t length) {
-    emulated_breathe();
-    host_forget();
-    const uint16_t sequence = host_send(type, payload, length);
-    const struct board_frame *const answer = host_wait(MESSAGE_ACKNOWLEDGE, 500);
-    return answer != NULL && get_u16(answer->payload) == sequence && answer->payload[2] == type;
+uint32_t host_boot_id(void) {
+    return boot_id;
 }
 
-bool host_arm(void) {
+const struct board_frame *host_ask(uint8_t type, const uint8_t *payload, uint8_t length, uint8_t answer) {
+    emulated_breathe();
+    host_forget();
+    asked = host_send(type, payload, length);
+    return host_wait(answer, ANSWER_MS);
+}
+
+/* The answer to what was sent last, acknowledgement or refusal; NULL when it is the other one or for something else. */
+static const struct board_frame *verdict(uint8_t type, const uint8_t *payload, uint8_t length, uint8_t wanted) {
+    const struct board_frame *const answer = host_ask(type, payload, length, wanted);
+    const bool ours = answer != NULL && get_u16(answer->payload) == asked && answer->payload[2] == type;
+    return ours ? answer : NULL;
+}
+
+bool host_acknowledged(uint8_t type, const uint8_t *payload, uint8_t length) {
+    return verdict(type, payload, length, MESSAGE_ACKNOWLEDGE) != NULL;
+}
+
+struct refusal host_refused(uint8_t type, const uint8_t *payload, uint8_t length) {
+    struct refusal refusal = {REFUSE_NOTHING, 0};
+    const struct board_frame *const answer = verdict(type, payload, length, MESSAGE_REFUSE);
+    if (answer != NULL) {
+        refusal.reason = answer->payload[3];
+        refusal.detail = (int32_t)get_u32(answer->payload + 4);
+    }
+    return refusal;
+}
+
+bool host_ask_to_arm(void) {
     uint8_t payload[4];
     put_u32(payload, boot_id);
     return host_acknowledged(MESSAGE_ARM, payload, sizeof payload);
 }
 
-bool host_drive(uint32_t duty, uint16_t ramp) {
+bool host_arm(void) {
+    if (!host_ask_to_arm()) {
+        return false;
+    }
+    const struct board_frame *const event = host_wait(MESSAGE_EVENT, 300);
+    return event != NULL && event->payload[6] == EVENT_ARMED;
+}
+
+bool host_drive(uint8_t channel, uint32_t duty) {
     uint8_t payload[7];
-    put_u16(put_u32(put_u8(payload, 0), duty), ramp);
+    put_u16(put_u32(put_u8(payload, channel), duty), 0);
     return host_acknowledged(MESSAGE_DRIVE, payload, sizeof payload);
 }
 
-bool host_stream(uint16_t period_ms) {
-    uint8_t payload[2];
-    put_u16(payload, period_ms);
+bool host_stream(uint16_t period_ms, uint8_t kind) {
+    uint8_t payload[3];
+    put_u8(put_u16(payload, period_ms), kind);
     return host_acknowledged(MESSAGE_STREAM, payload, sizeof payload);
+}
+
+bool host_tighten(uint8_t limit, uint32_t value) {
+    uint8_t payload[5];
+    put_u32(put_u8(payload, limit), value);
+    const struct board_frame *const limits = host_ask(MESSAGE_TIGHTEN, payload, sizeof payload, MESSAGE_LIMITS);
+    return limits != NULL && get_u32(limits->payload + 4u * limit) == value;
 }

@@ -10,5 +10,6 @@ void line_keep_alive(void);
 void line_listen(void);
 /* A millisecond of wall time for the kernel to hand bytes on. */
 void emulated_breathe(void);
+unsigned emulated_exchange_ms(void);
 
 #endif

@@ -36,11 +36,15 @@ static bool make_raw(const char *name) {
     return made;
 }
 
+void pty_reset(void) {
+    ring_start(&rx, rx_bytes, RING_SIZE);
+    ring_start(&tx, tx_bytes, RING_SIZE);
+}
+
 bool pty_start(void) {
     char name[128];
 
-    ring_start(&rx, rx_bytes, RING_SIZE);
-    ring_start(&tx, tx_bytes, RING_SIZE);
+    pty_reset();
     master = posix_openpt(O_RDWR | O_NOCTTY | O_CLOEXEC | O_NONBLOCK);
     if (master < 0 || grantpt(master) != 0 || unlockpt(master) != 0 || ptsname_r(master, name, sizeof name) != 0
         || !make_raw(name)) {

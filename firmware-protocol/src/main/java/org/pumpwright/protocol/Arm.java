@@ -1,7 +1,7 @@
 package org.pumpwright.protocol;
 
 /**
- * Asks the board to close the contactor and obey {@link Drive}. Thread-safe.
+ * Asks the board to pull the contactor, prove it, and obey {@link Drive} from then on. Thread-safe.
  *
  * @param bootId the one of the {@link Identity}, u32: proof that the board is still the one that said hello
  */

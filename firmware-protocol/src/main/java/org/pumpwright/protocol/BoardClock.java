@@ -5,6 +5,9 @@ package org.pumpwright.protocol;
  * that come with them are placed relative to it. Its rule for gaps is that of {@link RollOver}. Confined to one thread.
  */
 public final class BoardClock {
+    /** Board time after a reset: near its end, so that every host meets the roll-over soon. */
+    public static final long START_TIME = 0xFF80_0000L;
+
     private static final long MASK = Unsigned.MAX_U32;
 
     private final double secondsPerTick;

@@ -1,11 +1,17 @@
 package org.pumpwright.protocol;
 
-/** Whether the board lets anything move. Thread-safe. */
+/** Whether the board lets anything move; {@code spec/protocol.md} section 3 has the ways between. Thread-safe. */
 public enum BoardState {
-    /** Every drive at 0, contactor open. */
+    /** Every drive at 0, contactor let go. */
     SAFE(0),
-    /** Drives as the host sets them, contactor closed. */
-    ARMED(1);
+    /** Drives as the host sets them, contactor pulled. */
+    ARMED(1),
+    /** Every drive at 0, contactor pulled, its feedback not closed yet. */
+    PROVING(2),
+    /** As safe; only a reset leaves it. */
+    LOCKED(3);
+
+    private static final BoardState[] BY_CODE = values();
 
     private final int code;
 
@@ -24,12 +30,8 @@ public enum BoardState {
      * @throws FieldOutOfRange when there is none
      */
     public static BoardState ofCode(int code) {
-        for (BoardState candidate : values()) {
-            if (candidate.code == code) {
-                return candidate;
-            }
-        }
-        throw FieldOutOfRange.of(1, "board state", code, 0, 1, "code");
+        FieldOutOfRange.check(1, "board state", code, 0, LOCKED.code, "code");
+        return BY_CODE[code];
     }
 
     static BoardState read(PayloadReader in) {

@@ -7,7 +7,9 @@ public enum EventKind {
     /** The state became armed. */
     ARMED(2),
     /** The state became safe. */
-    MADE_SAFE(3);
+    MADE_SAFE(3),
+    /** The state became locked. */
+    LOCKED(4);
 
     private final int code;
 
@@ -31,7 +33,7 @@ public enum EventKind {
                 return candidate;
             }
         }
-        throw FieldOutOfRange.of(1, "event kind", code, 1, 3, "code");
+        throw FieldOutOfRange.of(1, "event kind", code, 1, 4, "code");
     }
 
     static EventKind read(PayloadReader in) {

@@ -74,7 +74,7 @@ public final class FrameDecoder {
         }
 
         private Received interpret(byte[] plain, int length) {
-            in.begin(plain, 0);
+            in.begin(plain, 0, Wire.HEADER_LENGTH);
             int version = in.u8();
             int type = in.u8();
             int sequence = in.u16();
@@ -87,10 +87,11 @@ public final class FrameDecoder {
             if (known.isEmpty()) {
                 return new Received.Malformed(RefuseReason.UNKNOWN_TYPE, sequence, type, type);
             }
-            if (payloadLength != known.get().payloadLength()) {
+            if (payloadLength < known.get().shortestPayload()
+                    || payloadLength > known.get().longestPayload()) {
                 return new Received.Malformed(RefuseReason.WRONG_LENGTH, sequence, type, payloadLength);
             }
-            in.begin(plain, Wire.HEADER_LENGTH);
+            in.begin(plain, Wire.HEADER_LENGTH, payloadLength);
             return fields(known.get(), sequence);
         }
 

@@ -7,16 +7,27 @@ import java.util.function.Supplier;
 /**
  * How the payload of one type is laid out. Thread-safe.
  *
- * @param length bytes of the payload
+ * @param shortest the fewest bytes the payload can have
+ * @param longest the most; a payload can only have another length when it ends in bytes of any number
  * @param kind the record that stands for it
  * @param reader takes the fields in the order of the wire
  * @param writer puts them in the same order
  */
 record Layout<M extends Message>(
-        int length, Class<M> kind, Function<PayloadReader, M> reader, BiConsumer<M, PayloadWriter> writer) {
+        int shortest,
+        int longest,
+        Class<M> kind,
+        Function<PayloadReader, M> reader,
+        BiConsumer<M, PayloadWriter> writer) {
+    /** The layout of a type that always has the same length. */
+    static <M extends Message> Layout<M> fixed(
+            int length, Class<M> kind, Function<PayloadReader, M> reader, BiConsumer<M, PayloadWriter> writer) {
+        return new Layout<>(length, length, kind, reader, writer);
+    }
+
     /** The layout of a type that carries nothing. */
     static <M extends Message> Layout<M> empty(Class<M> kind, Supplier<M> maker) {
-        return new Layout<>(0, kind, in -> maker.get(), (message, out) -> {});
+        return fixed(0, kind, in -> maker.get(), (message, out) -> {});
     }
 
     M read(PayloadReader in) {

@@ -30,6 +30,12 @@ public final class Octets {
         return bytes.length;
     }
 
+    /** Puts the bytes into the caller's array and tells how many there were. */
+    int copyTo(byte[] target, int offset) {
+        System.arraycopy(bytes, 0, target, offset, bytes.length);
+        return bytes.length;
+    }
+
     /** A copy of the bytes. */
     public byte[] toArray() {
         return bytes.clone();

@@ -7,13 +7,15 @@ package org.pumpwright.protocol;
 final class PayloadReader {
     private byte[] bytes = new byte[0];
     private int at;
+    private int end;
     private int fieldsRead;
     private int fieldsBeforeGroup;
 
     /** Begins a payload. */
-    void begin(byte[] payload, int offset) {
+    void begin(byte[] payload, int offset, int length) {
         bytes = payload;
         at = offset;
+        end = offset + length;
         fieldsRead = 0;
         fieldsBeforeGroup = 0;
     }
@@ -56,6 +58,14 @@ final class PayloadReader {
     long u64() {
         fieldsRead++;
         return next32() | next32() << Integer.SIZE;
+    }
+
+    /** The bytes that are left, which count as one field. */
+    Octets rest() {
+        fieldsRead++;
+        Octets rest = Octets.of(bytes, at, end);
+        at = end;
+        return rest;
     }
 
     private int nextByte() {

@@ -42,6 +42,10 @@ final class PayloadWriter {
         u32(value >> Integer.SIZE);
     }
 
+    void octets(Octets more) {
+        at += more.copyTo(bytes, at);
+    }
+
     void raw(byte[] more) {
         System.arraycopy(more, 0, bytes, at, more.length);
         at += more.length;

@@ -35,7 +35,7 @@ public sealed interface Received {
                 return Optional.empty();
             }
             PayloadReader in = new PayloadReader();
-            in.begin(payload.toArray(), 0);
+            in.begin(payload.toArray(), 0, payload.size());
             return Optional.of(ForeignBoard.read(version, in));
         }
     }

@@ -8,12 +8,24 @@ public enum RefuseReason {
     WRONG_LENGTH(2),
     /** The detail is the number of the field, from 1. */
     OUT_OF_RANGE(3),
-    /** The drive can't be set in the safe state. The detail is 0. */
+    /** Only an armed board does this. The detail is the code of its {@link BoardState}. */
     NOT_ARMED(4),
     /** The boot id is of another board or of an earlier start. The detail is 0. */
     WRONG_BOOT_ID(5),
-    /** Emergency stop or guard is open. The detail is the bits of {@link Inputs}. */
-    INPUT_OPEN(6);
+    /** One of the inputs that arming needs is open. The detail is the bits of {@link Inputs}. */
+    INPUT_OPEN(6),
+    /** The value is less strict than the present one. The detail is the present value. */
+    WOULD_WIDEN(7),
+    /** The board is locked. The detail is the failed bits, see {@link SelfTestPart#failedIn}. */
+    LOCKED(8),
+    /** An earlier write is not done. The detail is 0. */
+    BUSY(9),
+    /** Only a safe or locked board does this. The detail is the code of its {@link BoardState}. */
+    NOT_SAFE(10),
+    /** The check did not fit the bytes written. The detail is 0. */
+    NOT_STORED(11),
+    /** The contactor's feedback is closed before it was pulled. The detail is the bits of {@link Inputs}. */
+    CONTACTOR_CLOSED(12);
 
     private final int code;
 
@@ -37,7 +49,7 @@ public enum RefuseReason {
                 return candidate;
             }
         }
-        throw FieldOutOfRange.of(1, "refuse reason", code, 1, 6, "code");
+        throw FieldOutOfRange.of(1, "refuse reason", code, 1, 12, "code");
     }
 
     static RefuseReason read(PayloadReader in) {

@@ -6,13 +6,13 @@ import java.util.List;
  * What the board measured in one window. Thread-safe.
  *
  * @param time board time in ticks at the end of the window, u32, rolls over
- * @param meters always {@link #METERS}; {@link MeterCount#NONE} where the board has fewer
+ * @param meters always {@link #METERS}; {@link MeterCount#START} where the board has fewer
  * @param analogs always {@link #ANALOGS}; {@link AnalogWindow#NONE} where the board has fewer
  * @param conversions readings of each analogue channel in the window, u16; 0 when the window was too short for one, and
  *     then the channels repeat the window before
  * @param applied always {@link #DRIVES}: what each drive's pin gets now, 0 to {@link Drive#FULL_DUTY}
- * @param state whether the board is armed
- * @param inputs the safety inputs
+ * @param state the board's state
+ * @param inputs the inputs
  * @param events number of the newest event, u16: a jump tells that one was lost
  */
 public record Sample(

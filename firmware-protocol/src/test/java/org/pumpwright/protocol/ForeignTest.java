@@ -19,7 +19,7 @@ class ForeignTest {
     @Test
     void aBoardOfAnotherVersionTellsItsIdAndFirmware() {
         assertThat(golden("identity-of-version-2").board())
-                .contains(new ForeignBoard(2, UniqueId.parse("00112233445566ff"), 0, 1));
+                .contains(new ForeignBoard(2, UniqueId.parse("00112233445566ff"), 1, 0));
     }
 
     @Test

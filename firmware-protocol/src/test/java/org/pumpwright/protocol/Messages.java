@@ -1,5 +1,8 @@
 package org.pumpwright.protocol;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -11,10 +14,21 @@ final class Messages {
 
     static Arbitrary<Message> any() {
         return Arbitraries.oneOf(List.of(
-                Arbitraries.of(new Hello(), new KeepAlive(), new MakeSafe()),
+                Arbitraries.of(new Hello(), new KeepAlive(), new MakeSafe(), new ReadLimits(), new SelfTest()),
                 u32().map(Arm::new),
                 Combinators.combine(upTo(1), duty(), u16()).as(Drive::new),
-                Arbitraries.oneOf(Arbitraries.just(0), between(2, 1000)).map(Stream::new),
+                Combinators.combine(upTo(1000), Arbitraries.of(SampleKind.class))
+                        .as(Stream::new),
+                Arbitraries.of(Limit.class).flatMap(limit -> valueOf(limit).map(value -> new Tighten(limit, value))),
+                u16().map(EventsFrom::new),
+                blobMessage(),
+                Arbitraries.oneOf(Arbitraries.just(0), between(100, 10_000)).map(Windows::new),
+                Combinators.combine(upTo(1), upTo(8192), between(50, 250)).as(Dither::new),
+                Combinators.combine(upTo(63), upTo(63))
+                        .as((tried, failed) -> new SelfTestResult(tried, tried & failed)),
+                limits(),
+                shortSample(),
+                pulseWindow(),
                 identity(),
                 Combinators.combine(u16(), u8()).as(Acknowledge::new),
                 Combinators.combine(u16(), u8(), Arbitraries.of(RefuseReason.class), Arbitraries.integers())
@@ -25,6 +39,75 @@ final class Messages {
 
     static Arbitrary<Integer> u16() {
         return upTo(0xFFFF);
+    }
+
+    private static Arbitrary<Message> blobMessage() {
+        Arbitrary<Blob> blobs = Arbitraries.of(Blob.class);
+        Arbitrary<Message> writes = Combinators.combine(blobs, upTo(255), bytes(1, 32))
+                .as((blob, offset, bytes) ->
+                        new BlobWrite(blob, Math.min(offset, Blob.MAX_LENGTH - bytes.size()), bytes));
+        Arbitrary<Message> data = Combinators.combine(blobs, upTo(192), upTo(64), bytes(0, 64))
+                .as((blob, offset, more, bytes) ->
+                        new BlobData(blob, offset, Math.min(256, offset + bytes.size() + more), bytes));
+        return Arbitraries.oneOf(List.of(
+                Combinators.combine(blobs, upTo(255), between(1, 64)).as(BlobRead::new),
+                Combinators.combine(blobs, between(1, 256), u16()).as(BlobCommit::new),
+                writes,
+                data));
+    }
+
+    private static Arbitrary<Octets> bytes(int fewest, int most) {
+        return Arbitraries.bytes()
+                .array(byte[].class)
+                .ofMinSize(fewest)
+                .ofMaxSize(most)
+                .map(Octets::of);
+    }
+
+    private static Arbitrary<Message> limits() {
+        List<Arbitrary<Long>> values =
+                Arrays.stream(Limit.values()).map(Messages::valueOf).toList();
+        return Combinators.combine(values).as(Limits::new);
+    }
+
+    private static Arbitrary<Long> valueOf(Limit limit) {
+        return Arbitraries.longs().between(limit.lowest(), limit.highest());
+    }
+
+    private static Arbitrary<Message> shortSample() {
+        return Combinators.combine(
+                        u32(),
+                        Combinators.combine(u16(), u32())
+                                .as(ShortCount::new)
+                                .list()
+                                .ofSize(2),
+                        u16().list().ofSize(4),
+                        u16().list().ofSize(2),
+                        Arbitraries.of(BoardState.class),
+                        upTo(31).map(Inputs::ofBits))
+                .as(ShortSample::new);
+    }
+
+    private static Arbitrary<Message> pulseWindow() {
+        Arbitrary<PulseIntervals> intervals = Combinators.combine(
+                        u16().list().ofSize(3),
+                        u32(),
+                        Arbitraries.longs().list().ofSize(2),
+                        u32().list().ofSize(2),
+                        u32())
+                .as((counts, sum, sums, ends, reference) -> new PulseIntervals(
+                        counts.get(0),
+                        sum,
+                        sums.get(0),
+                        sums.get(1),
+                        Collections.min(ends),
+                        Collections.max(ends),
+                        counts.get(1),
+                        counts.get(2),
+                        reference));
+        return Combinators.combine(upTo(1), u32().list().ofSize(4), u16(), intervals)
+                .as((meter, times, edges, between) ->
+                        new PulseWindow(meter, times.get(0), times.get(1), edges, times.get(2), times.get(3), between));
     }
 
     private static Arbitrary<Message> sample() {
@@ -38,7 +121,7 @@ final class Messages {
                         u16(),
                         duty().list().ofSize(2),
                         Arbitraries.of(BoardState.class),
-                        upTo(3).map(Inputs::ofBits),
+                        upTo(31).map(Inputs::ofBits),
                         u16())
                 .as(Sample::new);
     }
@@ -53,9 +136,12 @@ final class Messages {
     private static Arbitrary<Message> event() {
         Arbitrary<EventKind> kinds = Arbitraries.of(EventKind.class);
         return kinds.flatMap(kind -> {
-            Arbitrary<SafeReason> reasons = kind == EventKind.ARMED
-                    ? Arbitraries.just(SafeReason.NONE)
-                    : between(1, 6).map(SafeReason::ofCode);
+            Arbitrary<SafeReason> reasons = switch (kind) {
+                case STARTED -> Arbitraries.just(SafeReason.RESET);
+                case ARMED -> Arbitraries.just(SafeReason.NONE);
+                case LOCKED -> Arbitraries.just(SafeReason.HARDWARE);
+                case MADE_SAFE -> between(1, 14).filter(code -> code != 6).map(SafeReason::ofCode);
+            };
             return Combinators.combine(u16(), u32(), reasons, Arbitraries.integers())
                     .as((number, time, reason, detail) -> new Event(number, time, kind, reason, detail));
         });
@@ -63,37 +149,28 @@ final class Messages {
 
     private static Arbitrary<Message> identity() {
         Arbitrary<String> names = Arbitraries.strings().withCharRange(' ', '~').ofMaxLength(8);
-        Arbitrary<ChannelCounts> channels =
-                Combinators.combine(upTo(2), upTo(2), upTo(4)).as(ChannelCounts::new);
         return Combinators.combine(
                         Arbitraries.longs().map(UniqueId::new),
                         Combinators.combine(u8(), u8(), u8()).as(FirmwareVersion::new),
                         u32(),
                         upTo(15).map(ResetCause::new),
-                        channels,
+                        Combinators.combine(upTo(2), upTo(2), upTo(4)).as(ChannelCounts::new),
                         Arbitraries.longs().between(1, 0xFFFF_FFFFL),
-                        u16().list().ofSize(4),
-                        Combinators.combine(between(100, 1000), upTo(3), names).as(Rest::new))
-                .as((id, firmware, boot, cause, counts, hertz, small, rest) -> new Identity(
-                        id,
-                        firmware,
-                        boot,
-                        cause,
-                        counts,
-                        hertz,
-                        small.subList(0, 2),
-                        small.get(2),
-                        rest.linkTimeoutMs,
-                        rest.rule(counts, small.get(3)),
-                        new BoardKind(rest.name)));
+                        u16().list().ofSize(2),
+                        Combinators.combine(roles(), names.map(BoardKind::new)).as(Fitted::new))
+                .as((id, firmware, boot, cause, counts, hertz, pwm, fitted) ->
+                        new Identity(id, firmware, boot, cause, counts, hertz, pwm, fitted.roles, fitted.kind));
     }
 
-    private record Rest(int linkTimeoutMs, int channel, String name) {
-        OverCurrentRule rule(ChannelCounts counts, int limit) {
-            return channel < counts.analogs()
-                    ? new OverCurrentRule(channel, limit, 0xFFFF - limit)
-                    : new OverCurrentRule(OverCurrentRule.NO_CHANNEL, limit, limit);
-        }
+    private record Fitted(List<AnalogRole> roles, BoardKind kind) {}
+
+    /** Any four roles, those that are watched at most once each. */
+    private static Arbitrary<List<AnalogRole>> roles() {
+        List<AnalogRole> pool = new ArrayList<>(List.of(AnalogRole.values()));
+        pool.addAll(Collections.nCopies(3, AnalogRole.NONE));
+        pool.addAll(Collections.nCopies(3, AnalogRole.TEMPERATURE));
+        pool.addAll(Collections.nCopies(3, AnalogRole.OTHER));
+        return Arbitraries.shuffle(pool).map(shuffled -> List.copyOf(shuffled.subList(0, 4)));
     }
 
     private static Arbitrary<Long> duty() {

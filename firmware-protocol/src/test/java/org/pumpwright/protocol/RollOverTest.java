@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
@@ -88,5 +89,44 @@ class RollOverTest {
             assertThat(now).isGreaterThanOrEqualTo(before);
             before = now;
         }
+    }
+
+    @Test
+    void halvesAloneGoOnPastTheirOwnRollOver() {
+        assertThat(count.advanceLow(0xFF00)).isEqualTo(0xFF00);
+        assertThat(count.advanceLow(0x0010)).isEqualTo(0x1_0010);
+        assertThat(count.advanceLow(0x0009)).isEqualTo(0x1_0010);
+        assertThat(count.behind()).isEqualTo(1);
+    }
+
+    @Test
+    void aWholeReadingAfterHalvesAloneIsNoJump() {
+        count.advanceLow(0xFF00);
+        assertThat(count.advance(0xFFFF_FF10L)).isEqualTo(0xFF10);
+        assertThat(count.advance(0x10)).isEqualTo(0x1_0010);
+        assertThat(count.advance(0x10 + HALF - 1)).isEqualTo(0x1_0010 + HALF - 1);
+    }
+
+    @Test
+    void aHalfReadingThatIsNoU16IsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> count.advanceLow(0x10000))
+                .withMessage("reading 65536 is outside 0..65535 (u16)");
+    }
+
+    @Property(seed = "5105", tries = 1000)
+    void halvesAndWholeReadingsInAnyOrderAddUpExactly(
+            @ForAll @LongRange(max = RANGE - 1) long start,
+            @ForAll @Size(max = 50) List<@IntRange(min = -32768, max = 32767) Integer> steps) {
+        RollOver adding = new RollOver();
+        long truth = start;
+        long first = steps.size() % 2 == 0 ? adding.advance(truth) : adding.advanceLow((int) (truth & 0xFFFF));
+        for (int step : steps) {
+            // The sign only picks the kind of reading.
+            truth += step & 0x7FFF;
+            long now = step < 0 ? adding.advanceLow((int) (truth & 0xFFFF)) : adding.advance(truth & (RANGE - 1));
+            assertThat(now - first).isEqualTo(truth - start);
+        }
+        assertThat(adding.behind()).isZero();
     }
 }

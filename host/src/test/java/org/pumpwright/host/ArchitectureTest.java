@@ -105,7 +105,8 @@ final class ArchitectureTest {
     static final ArchRule json = confined("tools.jackson..", HOST + "datafile..", HOST + "record..", HOST + "grade..");
 
     @ArchTest
-    static final ArchRule wireCodec = confined(PROTOCOL, HOST + "stand.wire..", HOST + "stand.simulated..", PROTOCOL);
+    static final ArchRule wireCodec =
+            confined(PROTOCOL, HOST + "stand.wire..", HOST + "stand.simulated..", HOST + "stand.conform..", PROTOCOL);
 
     @ArchTest
     static final ArchRule theCodecKnowsNoHost = noClasses()

@@ -34,14 +34,14 @@ class Crc16Test {
 
     @Property(seed = "5061", tries = 500)
     void itEqualsTheBitByBitDivision(@ForAll byte[] bytes) {
-        assertThat(Crc16.of(bytes, 0, bytes.length)).isEqualTo(bitByBit(bytes));
+        assertThat(Crc16.of(bytes, 0, bytes.length)).isEqualTo(SlowCrc.of(bytes, bytes.length));
     }
 
     @Property(seed = "5062", tries = 500)
     void itCanBeContinuedAtAnyPlace(@ForAll byte[] bytes, @ForAll @IntRange(max = 300) int place) {
         int split = Math.min(place, bytes.length);
         int head = Crc16.of(bytes, 0, split);
-        assertThat(Crc16.update(head, bytes, split, bytes.length - split)).isEqualTo(bitByBit(bytes));
+        assertThat(Crc16.update(head, bytes, split, bytes.length - split)).isEqualTo(SlowCrc.of(bytes, bytes.length));
     }
 
     /**
@@ -83,20 +83,5 @@ class Crc16Test {
         frame[bit / Byte.SIZE] ^= (byte) (1 << bit % Byte.SIZE);
         int sent = (frame[checked] & 0xFF) | (frame[checked + 1] & 0xFF) << 8;
         return right ^ Crc16.of(frame, 0, checked) ^ sent;
-    }
-
-    private static int bitByBit(byte[] bytes) {
-        int register = 0xFFFF;
-        for (byte next : bytes) {
-            for (int bit = 7; bit >= 0; bit--) {
-                int in = next >> bit & 1;
-                int out = register >> 15 & 1;
-                register = register << 1 & 0xFFFF;
-                if (in != out) {
-                    register ^= 0x1021;
-                }
-            }
-        }
-        return register;
     }
 }

@@ -7,11 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Connection;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandIdentity;
+import org.pumpwright.host.stand.conform.CheckResult;
+import org.pumpwright.host.stand.conform.Conformance;
+import org.pumpwright.host.stand.conform.Provoker;
+import org.pumpwright.host.stand.conform.SimulatedProvoker;
 import org.pumpwright.host.stand.serial.SerialPorts;
 import org.pumpwright.host.stand.simulated.SimulatedBoard;
 import org.pumpwright.host.stand.simulated.SimulatedLine;
@@ -69,12 +74,42 @@ public final class Stands {
      */
     public Stand reach(StandDescription description, Reach reach) throws OrderException {
         if (description.connection() instanceof Connection.Serial serial) {
-            checkReal(description, reach);
-            String port = reach.port().or(serial::port).isPresent()
-                    ? reach.port().or(serial::port).orElseThrow()
-                    : onlyPort(description);
-            return serial(description, port, serial.baud(), timing);
+            return serial(description, port(description, serial, reach), serial.baud(), timing);
         }
+        SimulatedBoard board = simulated(description, reach);
+        double pace = reach.pace().orElse(0);
+        return new WireStand(description, () -> new SimulatedLine(board, pace), timing);
+    }
+
+    /**
+     * Tries the stand's board against the wire protocol.
+     *
+     * @param atTheStand who can make things happen to a real board; a simulated one needs nobody
+     * @param told hears of each check when it is over
+     * @throws OrderException when no port is given and none is found
+     * @throws StandException when no board answers, or the line is lost
+     */
+    public Conformance.Finding conformance(
+            StandDescription description, Reach reach, Provoker atTheStand, Consumer<CheckResult> told)
+            throws OrderException, StandException {
+        if (description.connection() instanceof Connection.Serial serial) {
+            try (Line line = opener.open(port(description, serial, reach), serial.baud())) {
+                return Conformance.of(line, atTheStand, told);
+            }
+        }
+        SimulatedBoard board = simulated(description, reach);
+        try (Line line = new SimulatedLine(board, reach.pace().orElse(0))) {
+            return Conformance.of(line, new SimulatedProvoker(board), told);
+        }
+    }
+
+    private String port(StandDescription description, Connection.Serial serial, Reach reach) throws OrderException {
+        checkReal(description, reach);
+        Optional<String> given = reach.port().or(serial::port);
+        return given.isPresent() ? given.get() : onlyPort(description);
+    }
+
+    private static SimulatedBoard simulated(StandDescription description, Reach reach) throws OrderException {
         if (reach.port().isPresent()) {
             throw new OrderException(
                     "stand '%s' is simulated and has no port. Leave --port away, or choose a stand on a serial"
@@ -82,9 +117,7 @@ public final class Stands {
                             + " port.");
         }
         PracticeUnit unit = reach.unit().orElseGet(() -> PracticeUnit.healthy(1));
-        SimulatedBoard board = new SimulatedBoard(unit.plant(), description.channels());
-        double pace = reach.pace().orElse(0);
-        return new WireStand(description, () -> new SimulatedLine(board, pace), timing);
+        return new SimulatedBoard(unit.plant(), description.channels());
     }
 
     private static void checkReal(StandDescription description, Reach reach) throws OrderException {

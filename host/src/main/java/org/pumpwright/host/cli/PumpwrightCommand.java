@@ -33,7 +33,8 @@ final class PumpwrightCommand implements Runnable {
         CommandLine stand = new CommandLine(new StandCommand())
                 .addSubcommand(new StandFindCommand(workshop))
                 .addSubcommand(new StandShowCommand(workshop))
-                .addSubcommand(new StandCheckCommand(workshop));
+                .addSubcommand(new StandCheckCommand(workshop))
+                .addSubcommand(new StandConformCommand(workshop));
         return new CommandLine(new PumpwrightCommand())
                 .addSubcommand(new AcceptCommand(workshop))
                 .addSubcommand(new PracticeCommand(workshop))

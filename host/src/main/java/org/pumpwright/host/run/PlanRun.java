@@ -13,8 +13,10 @@ import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandException.Trouble;
 import org.pumpwright.host.stand.StandSignal;
+import org.pumpwright.host.stand.StandSignal.Cause;
 import org.pumpwright.host.stand.StandSignal.MadeSafe;
 import org.pumpwright.host.stand.StandSignal.Measured;
+import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Ending;
 import org.pumpwright.host.trace.PointMark;
@@ -81,6 +83,11 @@ public final class PlanRun {
             ending = new Ending(Ending.Kind.PROGRAM_FAULT, "the program failed: " + e);
         } finally {
             safe = SafePath.take(stand);
+        }
+        if (safe == SafeState.LOCKED) {
+            // The unit was measured well enough; but whoever reads the record must know of the stand.
+            ending = new Ending(
+                    ending.kind(), ending.reason() + "; after it the board locked itself: the contactor may be stuck");
         }
         RunOutcome outcome =
                 new RunOutcome(new Trace(channels, samples, marks), ending, safe, SampleGaps.lost(samples));
@@ -212,12 +219,39 @@ public final class PlanRun {
         }
     }
 
-    private static RunEnded ended(MadeSafe made) {
+    private RunEnded ended(MadeSafe made) {
+        if (made.cause() == Cause.OVER_CURRENT
+                && ampsWithNothingDriven() > plan.stop().supplyAmpsAbove()) {
+            return new RunEnded(
+                    Ending.Kind.STAND_UNFIT,
+                    made.words()
+                            + ", and as much is read with the contactor let go: check the current sensor and its wires");
+        }
         return switch (made.cause()) {
             case OVER_CURRENT -> new RunEnded(Ending.Kind.UNIT_OUT_OF_BOUNDS, made.words());
-            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN, UNKNOWN ->
+            case LEVEL_LOW, CONTACTOR, RUN_TIME, OVER_PRESSURE, DEAD_HEAD, DRY_RUN, OVER_VOLTAGE, HARDWARE ->
+                new RunEnded(Ending.Kind.STAND_UNFIT, made.words());
+            case HOST, LINK_LOST, EMERGENCY_STOP, GUARD_OPEN, OVERRIDE_IN, UNKNOWN ->
                 new RunEnded(Ending.Kind.STOPPED_BY_BOARD, made.words());
         };
+    }
+
+    /** What the current sensor reads once the board is safe and the contactor has opened; 0 when it can't be heard. */
+    private double ampsWithNothingDriven() {
+        double amps = 0;
+        try {
+            for (int heard = 0; heard < SAMPLES_TO_FIND_OUT_WHY; ) {
+                Optional<StandSignal> signal = stand.await(WAIT);
+                if (signal.isPresent() && signal.get() instanceof Measured measured) {
+                    amps = channels.required(ChannelRole.SUPPLY_AMPS).read(measured.sample());
+                    heard++;
+                }
+            }
+        } catch (StandException e) {
+            // The board's own reason is what counts; this would only have told more.
+            return 0;
+        }
+        return amps;
     }
 
     private static Ending.Kind kind(Trouble trouble) {

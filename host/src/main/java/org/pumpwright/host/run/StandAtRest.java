@@ -39,6 +39,9 @@ public final class StandAtRest {
         } finally {
             safe = SafePath.take(stand);
         }
+        if (safe == SafeState.LOCKED) {
+            ending = new Ending(Ending.Kind.STAND_UNFIT, "the board locked itself: the contactor may be stuck");
+        }
         return new RunOutcome(
                 new Trace(stand.description().channels(), samples, List.of()), ending, safe, SampleGaps.lost(samples));
     }

@@ -24,7 +24,20 @@ public sealed interface StandSignal permits StandSignal.Measured, StandSignal.Ma
         LINK_LOST,
         EMERGENCY_STOP,
         GUARD_OPEN,
+        /** The tank's level fell low. */
+        LEVEL_LOW,
+        /** The unit's mechanical override was pushed in. */
+        OVERRIDE_IN,
+        /** The contactor did not close, or opened by itself. */
+        CONTACTOR,
         OVER_CURRENT,
+        RUN_TIME,
+        OVER_PRESSURE,
+        DEAD_HEAD,
+        DRY_RUN,
+        OVER_VOLTAGE,
+        /** The board found a fault in itself. */
+        HARDWARE,
         /** The board is safe, and what it said of the reason was lost on the line. */
         UNKNOWN
     }

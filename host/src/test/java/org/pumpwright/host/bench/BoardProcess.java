@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -47,6 +48,13 @@ public class BoardProcess implements AutoCloseable {
         return board;
     }
 
+    /** A build of the firmware for the PC. */
+    public static BoardProcess run(Path program) {
+        BoardProcess board = new BoardProcess(List.of(program.toString()));
+        board.listen();
+        return board;
+    }
+
     public String port() {
         try {
             return port.get(START.toSeconds(), TimeUnit.SECONDS);
@@ -56,6 +64,12 @@ public class BoardProcess implements AutoCloseable {
         } catch (ExecutionException | TimeoutException e) {
             throw new AssertionError("the board program gave no port", e);
         }
+    }
+
+    /** Gives the program a command on its standard input, e.g. {@code guard 0}; its README lists them. */
+    public void say(String command) throws IOException {
+        toBoard.write(command + "\n");
+        toBoard.flush();
     }
 
     /** Ends the program as a power cut would: without a word. */

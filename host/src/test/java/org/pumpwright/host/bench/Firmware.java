@@ -19,6 +19,11 @@ public final class Firmware {
         return built("firmware/build/stand-pc");
     }
 
+    /** The board of the PC with one known defect. */
+    public static Path variant(String name) {
+        return built("firmware/build/variants/" + name + "/stand-pc");
+    }
+
     /** A missing build fails the test; it never skips it. */
     private static Path built(String path) {
         Path file = root().resolve("firmware-protocol").resolve(path);

@@ -177,7 +177,7 @@ final class ClearMessagesTest {
 
             assertThat(bench.err())
                     .isEqualToNormalizingNewlines("pumpwright: " + board.port()
-                            + ": the board (firmware 0.1) speaks protocol version 2, this program speaks version 1. Load the"
+                            + ": the board (firmware 1.0) speaks protocol version 2, this program speaks version 1. Load the"
                             + " firmware that came with this program, or use the program that belongs to the board.\n");
             assertThat(exit).isEqualTo(ExitCode.STAND);
         }
@@ -211,22 +211,6 @@ final class ClearMessagesTest {
 
         assertThat(bench.err()).contains("--pace is -1.0, it must be above 0; leave it away for as fast as it goes");
         assertThat(exit).isEqualTo(ExitCode.USAGE);
-    }
-
-    @Test
-    void aStandFileThatNamesMoreThanTheBoardHasIsTold() throws IOException {
-        String good = Files.readString(Firmware.root().resolve("fixtures/stands/serial.yaml"));
-        Path stand = Files.writeString(
-                folder.resolve("two.yaml"), good.replaceFirst("- index: 0\n    pulses", "- index: 1\n    pulses"));
-        try (BoardProcess board = BoardProcess.pc()) {
-            int exit = bench.run("stand", "show", "--stand", stand.toString(), "--port", board.port());
-
-            assertThat(bench.err())
-                    .contains(
-                            "the file of stand 'serial' names meter 1 and analogue channel 3 (counted from 0). Correct the"
-                                    + " file, or use the board it describes.");
-            assertThat(exit).isEqualTo(ExitCode.STAND);
-        }
     }
 
     @Test

@@ -10,6 +10,9 @@ import org.pumpwright.host.bench.TestStands;
 
 @Timeout(60)
 final class StandCommandsTest {
+    /** Half a second of them: the contactor is proven within 200 ms. */
+    private static final int EXCHANGES_PAST_THE_PROOF = 100;
+
     private final CommandLineBench bench = new CommandLineBench();
 
     @Test
@@ -17,7 +20,7 @@ final class StandCommandsTest {
         try (BoardProcess board = BoardProcess.pc()) {
             int exit = bench.run("stand", "find", "--also", board.port());
 
-            assertThat(bench.out()).contains(board.port()).contains("board pc, firmware 0.1.0");
+            assertThat(bench.out()).contains(board.port()).contains("board pc, firmware 1.0.0");
             assertThat(exit).isEqualTo(ExitCode.PASS);
         }
     }
@@ -37,7 +40,7 @@ final class StandCommandsTest {
             int exit = bench.run("stand", "show", "--stand", "serial", "--port", board.port());
 
             assertThat(bench.out())
-                    .contains("board              avr328, firmware 0.1.0")
+                    .contains("board              avr328, firmware 1.0.0")
                     .contains("emergency stop     closed (ready)")
                     .contains("supply amps        0.0");
             assertThat(exit).isEqualTo(ExitCode.PASS);
@@ -80,7 +83,10 @@ final class StandCommandsTest {
         try (EmulatedBoard board = EmulatedBoard.start(
                 TestStands.healthyPump(), TestStands.described("serial").channels(), 1)) {
             Thread hand = new Thread(() -> {
-                while (board.history().stream().noneMatch(EmulatedBoard.Pins::contactorClosed)) {
+                while (board.history().stream()
+                                .filter(EmulatedBoard.Pins::contactorClosed)
+                                .count()
+                        < EXCHANGES_PAST_THE_PROOF) {
                     java.util.concurrent.locks.LockSupport.parkNanos(10_000_000);
                 }
                 board.setInputs(false, true);

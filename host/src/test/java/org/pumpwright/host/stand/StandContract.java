@@ -31,7 +31,7 @@ public abstract class StandContract {
         try (Stand stand = stand()) {
             StandIdentity identity = stand.open();
 
-            assertThat(identity.firmware()).isEqualTo("0.1.0");
+            assertThat(identity.firmware()).isEqualTo("1.0.0");
             assertThat(identity.linkTimeOutMillis()).isBetween(100, 1000);
             Sample first = sample(stand);
             assertThat(first.armed()).isFalse();

@@ -1,40 +1,35 @@
 package org.pumpwright.host.stand.simulated;
 
 import java.io.ByteArrayOutputStream;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.pumpwright.host.plant.Plant;
 import org.pumpwright.host.quantity.Duty;
-import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
-import org.pumpwright.protocol.Acknowledge;
-import org.pumpwright.protocol.Arm;
+import org.pumpwright.protocol.AnalogRole;
 import org.pumpwright.protocol.BoardKind;
 import org.pumpwright.protocol.BoardMessage;
-import org.pumpwright.protocol.BoardState;
 import org.pumpwright.protocol.ChannelCounts;
-import org.pumpwright.protocol.Drive;
-import org.pumpwright.protocol.Event;
 import org.pumpwright.protocol.EventKind;
 import org.pumpwright.protocol.FirmwareVersion;
 import org.pumpwright.protocol.FrameDecoder;
 import org.pumpwright.protocol.FrameEncoder;
-import org.pumpwright.protocol.Hello;
 import org.pumpwright.protocol.HostMessage;
 import org.pumpwright.protocol.Identity;
-import org.pumpwright.protocol.Inputs;
-import org.pumpwright.protocol.KeepAlive;
-import org.pumpwright.protocol.MakeSafe;
 import org.pumpwright.protocol.MessageType;
-import org.pumpwright.protocol.OverCurrentRule;
 import org.pumpwright.protocol.Received;
-import org.pumpwright.protocol.Refuse;
-import org.pumpwright.protocol.RefuseReason;
 import org.pumpwright.protocol.ResetCause;
 import org.pumpwright.protocol.SafeReason;
 import org.pumpwright.protocol.Sample;
+import org.pumpwright.protocol.SampleKind;
+import org.pumpwright.protocol.ShortSample;
 import org.pumpwright.protocol.Stream;
 import org.pumpwright.protocol.UniqueId;
+import org.pumpwright.protocol.Windows;
+import org.pumpwright.protocol.line.Wire;
 
 /**
  * A board as {@code firmware-protocol/spec/protocol.md} describes it, in virtual time. Bytes in, bytes out. Confined to
@@ -44,48 +39,58 @@ public final class SimulatedBoard {
     /** PWM frequency of the simulated drive, Hz: that of the microcontroller board, so that one curve serves both. */
     public static final int PWM_HZ = 7812;
 
-    private static final int RAMP_PER_MILLI = 131;
-    private static final int LINK_TIME_OUT_MILLIS = 750;
-    private static final int OVER_CURRENT_MILLIS = 50;
-    private static final double OVER_CURRENT_AMPS = 30;
-    private static final long MASK_U32 = 0xFFFF_FFFFL;
-    private static final long MILLI_NANOS = 1_000_000;
+    private static final int MASK_U16 = 0xFFFF;
 
+    private final BoardTime time = new BoardTime();
     private final SimulatedPins pins;
-    private final OverCurrentRule overCurrent;
+    private final List<AnalogRole> roles;
+    private final List<DriveOutput> drives = List.of(new DriveOutput());
+    private final LimitsWatch limits;
+    private final EventLog events = new EventLog();
+    private final BlobStore blobs = new BlobStore();
+    private final Safety safety;
+    private final HostCommands commands;
     private final FrameDecoder decoder = new FrameDecoder(this::take);
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
 
-    private long nowNanos;
+    private UniqueId uniqueId = UniqueId.NONE;
     private long bootId = 1;
     private ResetCause resetCause = new ResetCause(ResetCause.POWER_ON);
     private int sequence;
-    private int events;
-    private boolean armed;
-    private long lastHeardNanos;
-    private int overCurrentMillis;
-    private int overCurrentPeak;
-    private Inputs inputs = new Inputs(true, true);
-    private int streamMillis;
+    private Stream stream = Stream.off();
     private int millisToSample;
-    private int applied;
-    private int target;
-    private int rampPerMilli = RAMP_PER_MILLI;
+    private int windowMillis;
+    private int millisToWindow;
 
     /**
      * @param plant what hangs on the board's pins
      * @param channels how its readings become codes
      */
     public SimulatedBoard(Plant plant, Channels channels) {
-        pins = new SimulatedPins(plant, channels);
-        overCurrent = channels.analog(ChannelRole.SUPPLY_AMPS)
-                .map(SimulatedBoard::rule)
-                .orElse(OverCurrentRule.NONE);
-        send(new Event(++events, 0, EventKind.STARTED, SafeReason.RESET, resetCause.bits()));
+        pins = new SimulatedPins(plant, channels, time);
+        roles = roles(channels);
+        limits = new LimitsWatch(OwnLimits.of(channels));
+        safety = new Safety(drives, limits, this::tell);
+        commands = new HostCommands(new Rest(), safety, limits, events, blobs, drives);
+        tell(EventKind.STARTED, SafeReason.RESET, resetCause.bits());
     }
 
-    private static OverCurrentRule rule(AnalogChannel amps) {
-        return new OverCurrentRule(amps.index(), amps.code(OVER_CURRENT_AMPS), OVER_CURRENT_MILLIS);
+    private static List<AnalogRole> roles(Channels channels) {
+        List<AnalogRole> roles = new ArrayList<>();
+        for (int i = 0; i < Sample.ANALOGS; i++) {
+            roles.add(AnalogRole.NONE);
+        }
+        channels.analogs().forEach(channel -> roles.set(channel.index(), role(channel.role())));
+        return List.copyOf(roles);
+    }
+
+    private static AnalogRole role(ChannelRole role) {
+        return switch (role) {
+            case VOLTS_AT_PINS -> AnalogRole.VOLTS;
+            case SUPPLY_AMPS -> AnalogRole.SUPPLY_AMPS;
+            case OUTLET_PRESSURE -> AnalogRole.PRESSURE;
+            case WATER_TEMPERATURE -> AnalogRole.TEMPERATURE;
+        };
     }
 
     /** Bytes from the host. */
@@ -95,14 +100,19 @@ public final class SimulatedBoard {
 
     /** Lets a millisecond pass. */
     public void millisecond() {
-        ramp();
-        pins.millisecond(nowNanos, new Duty(applied), armed);
-        nowNanos += MILLI_NANOS;
-        watch();
-        if (streamMillis > 0 && --millisToSample <= 0) {
-            millisToSample = streamMillis;
-            sendSample();
-        }
+        drives.forEach(DriveOutput::millisecond);
+        int applied = drives.get(0).applied();
+        pins.millisecond(time.nanos(), new Duty(applied), safety.contactor().closed());
+        time.millisecond();
+        LimitsWatch.Moment now = new LimitsWatch.Moment(
+                pins.now(ChannelRole.SUPPLY_AMPS),
+                pins.now(ChannelRole.OUTLET_PRESSURE),
+                pins.now(ChannelRole.VOLTS_AT_PINS),
+                applied,
+                applied);
+        safety.millisecond(now, pins.millisSinceReading());
+        commands.millisecond();
+        sendWhatIsDue();
     }
 
     /** Takes the bytes sent since the last call. */
@@ -116,176 +126,153 @@ public final class SimulatedBoard {
         return out.size() > 0;
     }
 
-    /** Opens or closes the emergency-stop loop and the guard. */
+    /** Opens or closes the emergency-stop loop and the guard; level and override stay closed. */
     public void setInputs(boolean emergencyStopClosed, boolean guardClosed) {
-        inputs = new Inputs(emergencyStopClosed, guardClosed);
+        setInputs(emergencyStopClosed, guardClosed, true, true);
+    }
+
+    /** Opens or closes each of the safety inputs. */
+    public void setInputs(
+            boolean emergencyStopClosed, boolean guardClosed, boolean levelClosed, boolean overrideReturned) {
+        safety.wire(emergencyStopClosed, guardClosed, levelClosed, overrideReturned);
+    }
+
+    /** Holds the contactor's feedback closed or open, or lets it follow the contactor again when empty. */
+    public void holdFeedback(Optional<Boolean> closed) {
+        safety.contactor().holdFeedback(closed);
+    }
+
+    /** Holds a channel at a left-justified code, or lets it follow the plant again when empty. */
+    public void holdReading(ChannelRole role, OptionalInt code) {
+        pins.hold(role, code);
+    }
+
+    /** Stops the converter, so that it gives no new readings, or lets it run again. */
+    public void stopConverter(boolean stopped) {
+        pins.stopConverter(stopped);
+    }
+
+    /** Lets the first meter turn at a frequency in Hz, or follow the plant again when negative. */
+    public void holdMeter(double hz) {
+        pins.meters().get(0).hold(time.nanos(), hz);
     }
 
     /** Starts the board anew, as a watchdog or a sagging supply would. */
     public void reset(int cause) {
         bootId++;
         resetCause = new ResetCause(cause);
-        armed = false;
-        applied = 0;
-        target = 0;
-        streamMillis = 0;
+        uniqueId = blobs.uniqueId();
+        stream = Stream.off();
+        windowMillis = 0;
         sequence = 0;
-        events = 0;
+        time.restart();
+        safety.reset();
+        limits.reset();
+        events.clear();
+        commands.reset();
         pins.reset();
         decoder.resynchronise();
-        send(new Event(++events, ticks(), EventKind.STARTED, SafeReason.RESET, resetCause.bits()));
-    }
-
-    private void ramp() {
-        int step = Math.max(-rampPerMilli, Math.min(rampPerMilli, target - applied));
-        applied = armed ? applied + step : 0;
-    }
-
-    private void watch() {
-        if (!armed) {
-            return;
-        }
-        if (!inputs.emergencyStopClosed()) {
-            makeSafe(SafeReason.EMERGENCY_STOP, 0);
-        } else if (!inputs.guardClosed()) {
-            makeSafe(SafeReason.GUARD_OPEN, 0);
-        } else if (nowNanos - lastHeardNanos > LINK_TIME_OUT_MILLIS * MILLI_NANOS) {
-            makeSafe(SafeReason.LINK_LOST, 0);
-        } else {
-            watchCurrent();
-        }
-    }
-
-    private void watchCurrent() {
-        if (!overCurrent.isOn()) {
-            return;
-        }
-        int now = pins.now(overCurrent.channel());
-        boolean above = now > overCurrent.limit();
-        overCurrentMillis = above ? overCurrentMillis + 1 : 0;
-        overCurrentPeak = above ? Math.max(overCurrentPeak, now) : 0;
-        if (overCurrentMillis > overCurrent.timeMs()) {
-            makeSafe(SafeReason.OVER_CURRENT, overCurrentPeak);
-        }
-    }
-
-    private void makeSafe(SafeReason reason, int detail) {
-        applied = 0;
-        target = 0;
-        if (armed) {
-            armed = false;
-            send(new Event(nextEvent(), ticks(), EventKind.MADE_SAFE, reason, detail));
-        }
+        tell(EventKind.STARTED, SafeReason.RESET, resetCause.bits());
     }
 
     private void take(Received received) {
         if (received instanceof Received.Good good && good.message() instanceof HostMessage message) {
-            lastHeardNanos = nowNanos;
-            obey(good.sequence(), message);
+            safety.signOfLife();
+            commands.obey(good.sequence(), message);
         } else if (received instanceof Received.Malformed malformed
                 && malformed.type() < MessageType.FIRST_BOARD_CODE) {
-            lastHeardNanos = nowNanos;
-            send(malformed.refusal());
+            safety.signOfLife();
+            answer(malformed);
         } else if (received instanceof Received.Foreign foreign && foreign.isHello()) {
-            send(identity());
+            sendIdentity();
         }
     }
 
-    private void obey(int number, HostMessage message) {
-        if (message instanceof Hello) {
-            send(identity());
-        } else if (message instanceof Arm arm) {
-            arm(number, arm);
-        } else if (message instanceof Drive drive) {
-            drive(number, drive);
-        } else if (message instanceof Stream stream) {
-            streamMillis = stream.periodMs();
-            millisToSample = streamMillis;
-            acknowledge(number, message);
-        } else if (message instanceof MakeSafe) {
-            makeSafe(SafeReason.HOST_ASKED, 0);
-            acknowledge(number, message);
-        } else if (!(message instanceof KeepAlive)) {
-            throw new IllegalStateException("a host message without a rule: " + message);
+    /** A make-safe is obeyed before it is refused: whatever else it carries, it says so. */
+    private void answer(Received.Malformed malformed) {
+        if (malformed.type() == MessageType.MAKE_SAFE.code()) {
+            safety.makeSafe(SafeReason.HOST_ASKED, 0);
+        }
+        send(malformed.refusal());
+    }
+
+    private void sendWhatIsDue() {
+        if (stream.periodMs() > 0 && --millisToSample <= 0) {
+            millisToSample = stream.periodMs();
+            Sample sample = sample();
+            send(stream.kind() == SampleKind.SHORT ? ShortSample.of(sample) : sample);
+        }
+        if (windowMillis > 0 && --millisToWindow <= 0) {
+            millisToWindow = windowMillis;
+            pins.meters().forEach(meter -> meter.takeWindow().ifPresent(this::send));
         }
     }
 
-    private void arm(int number, Arm arm) {
-        if (arm.bootId() != bootId) {
-            refuse(number, arm, RefuseReason.WRONG_BOOT_ID, 0);
-        } else if (armed) {
-            acknowledge(number, arm);
-        } else if (!inputs.allClosed()) {
-            refuse(number, arm, RefuseReason.INPUT_OPEN, inputs.bits());
-        } else {
-            armed = true;
-            applied = 0;
-            target = 0;
-            overCurrentMillis = 0;
-            acknowledge(number, arm);
-            send(new Event(nextEvent(), ticks(), EventKind.ARMED, SafeReason.NONE, 0));
-        }
-    }
-
-    private void drive(int number, Drive drive) {
-        if (drive.channel() != 0) {
-            refuse(number, drive, RefuseReason.OUT_OF_RANGE, 1);
-        } else if (!armed) {
-            refuse(number, drive, RefuseReason.NOT_ARMED, 0);
-        } else {
-            target = Math.toIntExact(drive.duty());
-            rampPerMilli = drive.ramp() == 0 ? RAMP_PER_MILLI : Math.min(drive.ramp(), RAMP_PER_MILLI);
-            acknowledge(number, drive);
-        }
-    }
-
-    private Identity identity() {
-        return new Identity(
-                UniqueId.NONE,
-                new FirmwareVersion(0, 1, 0),
-                bootId,
-                resetCause,
-                new ChannelCounts(1, 1, Sample.ANALOGS),
-                1_000_000_000L / SimulatedPins.TICK_NANOS,
-                List.of(PWM_HZ, 0),
-                RAMP_PER_MILLI,
-                LINK_TIME_OUT_MILLIS,
-                overCurrent,
-                new BoardKind("simulate"));
-    }
-
-    private void sendSample() {
+    private Sample sample() {
         int conversions = pins.conversions();
-        send(new Sample(
-                ticks(),
-                pins.meters(),
+        return new Sample(
+                time.ticks(),
+                pins.counts(),
                 pins.takeWindows(),
                 conversions,
-                List.of((long) applied, 0L),
-                armed ? BoardState.ARMED : BoardState.SAFE,
-                inputs,
-                events));
+                List.of((long) drives.get(0).applied(), 0L),
+                safety.state(),
+                safety.inputs(),
+                events.newest());
     }
 
-    private void acknowledge(int number, HostMessage message) {
-        send(new Acknowledge(number, message.type().code()));
+    private void sendIdentity() {
+        // Ends what a host may have caught of an earlier frame.
+        out.write(Wire.DELIMITER);
+        send(new Identity(
+                uniqueId,
+                new FirmwareVersion(1, 0, 0),
+                bootId,
+                resetCause,
+                new ChannelCounts(pins.meters().size(), drives.size(), Sample.ANALOGS),
+                BoardTime.TICK_HZ,
+                List.of(PWM_HZ, 0),
+                roles,
+                new BoardKind("simulate")));
     }
 
-    private void refuse(int number, HostMessage message, RefuseReason reason, int detail) {
-        send(new Refuse(number, message.type().code(), reason, detail));
+    private void tell(EventKind kind, SafeReason reason, int detail) {
+        send(events.add(time.ticks(), kind, reason, detail));
     }
 
     private void send(BoardMessage message) {
         out.writeBytes(FrameEncoder.encode(message, sequence));
-        sequence = (sequence + 1) & 0xFFFF;
+        sequence = (sequence + 1) & MASK_U16;
     }
 
-    private int nextEvent() {
-        events = (events + 1) & 0xFFFF;
-        return events;
-    }
+    /** The rest of the board, as the commands see it. */
+    private final class Rest implements HostCommands.Board {
+        @Override
+        public void send(BoardMessage message) {
+            SimulatedBoard.this.send(message);
+        }
 
-    private long ticks() {
-        return nowNanos / SimulatedPins.TICK_NANOS & MASK_U32;
+        @Override
+        public void sendIdentity() {
+            SimulatedBoard.this.sendIdentity();
+        }
+
+        @Override
+        public long bootId() {
+            return bootId;
+        }
+
+        @Override
+        public void stream(Stream asked) {
+            stream = asked;
+            millisToSample = asked.periodMs();
+        }
+
+        @Override
+        public void windows(Windows asked) {
+            windowMillis = asked.periodMs();
+            millisToWindow = windowMillis;
+            pins.meters().forEach(meter -> meter.windows(windowMillis > 0));
+        }
     }
 }

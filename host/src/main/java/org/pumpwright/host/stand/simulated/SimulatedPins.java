@@ -1,13 +1,13 @@
 package org.pumpwright.host.stand.simulated;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
+import java.util.OptionalInt;
 import org.pumpwright.host.plant.Plant;
 import org.pumpwright.host.plant.PlantReading;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.trace.AnalogChannel;
+import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.protocol.AnalogWindow;
 import org.pumpwright.protocol.MeterCount;
@@ -18,78 +18,95 @@ import org.pumpwright.protocol.Sample;
  * small microcontroller does. Confined to the run thread.
  */
 final class SimulatedPins {
-    static final long TICK_NANOS = 500;
-
-    private static final long MASK_U32 = 0xFFFF_FFFFL;
     private static final int STEP_MILLIS = 5;
-    private static final int CONVERTER_STEP = 64;
-    private static final int HIGHEST_READING = 1023;
+    private static final int MILLI_NANOS = 1_000_000;
 
     private final Plant plant;
     private final Channels channels;
-    private final Deque<Long> edgesToCome = new ArrayDeque<>();
-    private final Window[] windows = new Window[Sample.ANALOGS];
+    private final List<SimulatedMeter> meters = new ArrayList<>();
+    private final List<AnalogInput> analogs = new ArrayList<>();
 
     private PlantReading reading;
-    private long count;
-    private long lastEdgeTicks;
     private int conversions;
-    private List<AnalogWindow> lastWindows = List.of();
+    private boolean converterStopped;
+    private int millisSinceReading;
+    private List<AnalogWindow> lastWindows;
 
-    SimulatedPins(Plant plant, Channels channels) {
+    SimulatedPins(Plant plant, Channels channels, BoardTime time) {
         this.plant = plant;
         this.channels = channels;
-        for (int i = 0; i < windows.length; i++) {
-            windows[i] = new Window();
+        for (int i = 0; i < Math.min(Sample.METERS, channels.meters().size()); i++) {
+            meters.add(new SimulatedMeter(i, time));
+        }
+        for (int i = 0; i < Sample.ANALOGS; i++) {
+            analogs.add(new AnalogInput());
         }
         reading = plant.step(STEP_MILLIS / 1000.0, new double[] {0}, false);
+        lastWindows = analogs.stream().map(any -> AnalogWindow.NONE).toList();
     }
 
     /** One millisecond that begins at the given time, with the pump's drive and the contactor as they are. */
     void millisecond(long nowNanos, Duty pump, boolean contactorClosed) {
-        long millis = nowNanos / 1_000_000;
-        if (millis % STEP_MILLIS == 0) {
+        if (nowNanos / MILLI_NANOS % STEP_MILLIS == 0) {
             reading = plant.step(STEP_MILLIS / 1000.0, new double[] {pump.fraction()}, contactorClosed);
-            for (double offsetSeconds : reading.edgeOffsetsSeconds()[0]) {
-                edgesToCome.add(nowNanos + Math.round(offsetSeconds * 1e9));
+            double[][] edges = reading.edgeOffsetsSeconds();
+            for (int i = 0; i < Math.min(meters.size(), edges.length); i++) {
+                meters.get(i).expect(nowNanos, edges[i]);
             }
         }
-        countEdgesBefore(nowNanos + 1_000_000);
-        convert();
-    }
-
-    private void countEdgesBefore(long endNanos) {
-        while (!edgesToCome.isEmpty() && edgesToCome.peek() < endNanos) {
-            count++;
-            lastEdgeTicks = edgesToCome.remove() / TICK_NANOS;
+        meters.forEach(meter -> meter.countBefore(nowNanos + MILLI_NANOS));
+        if (converterStopped) {
+            millisSinceReading++;
+            return;
         }
-    }
-
-    private void convert() {
-        for (AnalogChannel channel : channels.analogs()) {
-            windows[channel.index()].add(raw(channel));
-        }
+        channels.analogs().forEach(channel -> analogs.get(channel.index()).convert(channel.code(si(channel.role()))));
         conversions++;
+        millisSinceReading = 0;
     }
 
-    private int raw(AnalogChannel channel) {
-        double si = switch (channel.role()) {
+    /** Stops the converter, or lets it run again. */
+    void stopConverter(boolean stopped) {
+        converterStopped = stopped;
+    }
+
+    /** For how long the converter has given no new reading; 0 when it runs. */
+    int millisSinceReading() {
+        return millisSinceReading;
+    }
+
+    private double si(ChannelRole role) {
+        return switch (role) {
             case VOLTS_AT_PINS -> reading.voltsAtPins();
             case SUPPLY_AMPS -> reading.amps();
             case OUTLET_PRESSURE -> reading.pressurePa();
             case WATER_TEMPERATURE -> reading.waterTemperatureKelvin();
         };
-        int nearest = (channel.code(si) + CONVERTER_STEP / 2) / CONVERTER_STEP;
-        return Math.min(HIGHEST_READING, nearest) * CONVERTER_STEP;
     }
 
-    /** The latest conversion of a channel, left-justified. */
-    int now(int channel) {
-        return windows[channel].last;
+    /** The latest conversion of the channel with this role, left-justified. */
+    OptionalInt now(ChannelRole role) {
+        return channels.analog(role)
+                .map((AnalogChannel channel) ->
+                        OptionalInt.of(analogs.get(channel.index()).last()))
+                .orElse(OptionalInt.empty());
     }
 
-    List<MeterCount> meters() {
-        return List.of(new MeterCount(count & MASK_U32, lastEdgeTicks & MASK_U32), MeterCount.NONE);
+    /** Holds the channel with this role at a code, or lets it follow the plant again when empty. */
+    void hold(ChannelRole role, OptionalInt code) {
+        channels.analog(role).ifPresent(channel -> analogs.get(channel.index()).hold(code));
+    }
+
+    List<SimulatedMeter> meters() {
+        return meters;
+    }
+
+    /** The places of a sample; where the board has no meter, the one that never counts. */
+    List<MeterCount> counts() {
+        List<MeterCount> counts = new ArrayList<>();
+        for (int i = 0; i < Sample.METERS; i++) {
+            counts.add(i < meters.size() ? meters.get(i).count() : MeterCount.START);
+        }
+        return counts;
     }
 
     int conversions() {
@@ -99,47 +116,15 @@ final class SimulatedPins {
     /** Ends the window; one without a conversion repeats the window before, as the protocol asks. */
     List<AnalogWindow> takeWindows() {
         if (conversions > 0) {
-            List<AnalogWindow> taken = new ArrayList<>();
-            for (Window window : windows) {
-                taken.add(window.take());
-            }
-            lastWindows = List.copyOf(taken);
+            lastWindows = analogs.stream().map(AnalogInput::takeWindow).toList();
         }
         conversions = 0;
         return lastWindows;
     }
 
-    /** After a reset the board counts from 0 again. */
+    /** After a reset the board counts from the start again. */
     void reset() {
-        count = 0;
-        lastEdgeTicks = 0;
+        meters.forEach(SimulatedMeter::reset);
         takeWindows();
-    }
-
-    private static final class Window {
-        private long sum;
-        private int readings;
-        private int min = Integer.MAX_VALUE;
-        private int max;
-        private int last;
-
-        void add(int value) {
-            sum += value;
-            readings++;
-            min = Math.min(min, value);
-            max = Math.max(max, value);
-            last = value;
-        }
-
-        AnalogWindow take() {
-            AnalogWindow window = readings == 0
-                    ? AnalogWindow.NONE
-                    : new AnalogWindow((int) Math.round((double) sum / readings), min, max);
-            sum = 0;
-            readings = 0;
-            min = Integer.MAX_VALUE;
-            max = 0;
-            return window;
-        }
     }
 }
