@@ -4,8 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.JournalFile;
+import org.pumpwright.host.record.JournalReader;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.record.RunRecordFile;
@@ -14,6 +18,9 @@ import org.pumpwright.host.report.TextReport;
 
 /** Where records and their papers are kept: a folder for each run. Thread-safe. */
 public final class RecordFolder {
+    private static final String RECORD = "record.json";
+    private static final String JOURNAL = "journal.jsonl";
+
     private final Path folder;
     private final Path spare;
 
@@ -55,6 +62,47 @@ public final class RecordFolder {
     }
 
     /**
+     * Begins the journal of a run, in the spare folder where its own does not take it.
+     *
+     * @param begun what the record would be if nothing came after it
+     * @throws RunRecordException when the spare folder does not take it either: then nothing would be kept of a run
+     */
+    public JournalFile begin(RunRecord begun) throws RunRecordException {
+        try {
+            return JournalFile.begin(begun, journal(folder, begun.id()));
+        } catch (RunRecordException e) {
+            return JournalFile.begin(begun, journal(spare, begun.id()));
+        }
+    }
+
+    /**
+     * Makes records of the journals that runs left which did not live to their end. A run that still goes on in another
+     * process is left alone.
+     *
+     * @return what was kept, oldest first
+     * @throws RunRecordException when a journal can't be read or its record can't be written
+     */
+    public List<Kept> recover(UnitSystem units) throws RunRecordException {
+        List<Kept> kept = new ArrayList<>();
+        for (Path where : List.of(folder, spare)) {
+            for (Path journal : JournalReader.find(where, JOURNAL)) {
+                Optional<RunRecord> found = JournalReader.read(journal);
+                if (found.isPresent() && !Files.exists(journal.resolveSibling(RECORD))) {
+                    kept.add(keepIn(where, found.get(), units));
+                }
+                if (found.isPresent()) {
+                    JournalReader.remove(journal);
+                }
+            }
+        }
+        return kept;
+    }
+
+    private static Path journal(Path folder, String id) {
+        return folder.resolve(id).resolve(JOURNAL);
+    }
+
+    /**
      * Keeps a record and makes its papers. The record is written first and whole; papers can be made again from it. A folder
      * that does not take the record, because the disk is full or gone, costs nothing: the run cannot be had again, so it goes
      * to the spare folder.
@@ -74,7 +122,7 @@ public final class RecordFolder {
 
     private static Kept keepIn(Path folder, RunRecord record, UnitSystem units) throws RunRecordException {
         Path own = folder.resolve(record.id());
-        Path file = own.resolve("record.json");
+        Path file = own.resolve(RECORD);
         Path page = own.resolve("page.html");
         Path text = own.resolve("page.txt");
         RunRecordFile.write(record, file);

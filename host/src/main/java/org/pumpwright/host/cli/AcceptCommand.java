@@ -39,6 +39,9 @@ final class AcceptCommand implements Callable<Integer> {
     private @Nullable String plan;
 
     @Mixin
+    private AnswerOptions answers = new AnswerOptions();
+
+    @Mixin
     private SimulatedUnitOptions simulated = new SimulatedUnitOptions();
 
     AcceptCommand(Workshop workshop) {
@@ -49,12 +52,12 @@ final class AcceptCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Acceptance.Order order = new Acceptance.Order(
                 reach.stand,
-                new Stands.Reach(Optional.ofNullable(reach.port), simulated.unit(), simulated.pace()),
+                new Stands.Reach(Optional.ofNullable(reach.port), simulated.unit(), simulated.pace(), answers.answers),
                 model,
                 Optional.ofNullable(plan),
                 papers.serial,
                 papers.technician,
                 papers.units);
-        return new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers);
+        return new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
     }
 }

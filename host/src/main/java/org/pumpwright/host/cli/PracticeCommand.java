@@ -32,6 +32,9 @@ final class PracticeCommand implements Callable<Integer> {
     private boolean list;
 
     @Mixin
+    private AnswerOptions answers = new AnswerOptions();
+
+    @Mixin
     private SimulatedUnitOptions simulated = new SimulatedUnitOptions();
 
     PracticeCommand(Workshop workshop) {
@@ -47,13 +50,13 @@ final class PracticeCommand implements Callable<Integer> {
         PracticeUnit unit = unit();
         Acceptance.Order order = new Acceptance.Order(
                 "simulated",
-                new Stands.Reach(Optional.empty(), Optional.of(unit), simulated.pace()),
+                new Stands.Reach(Optional.empty(), Optional.of(unit), simulated.pace(), answers.answers),
                 "demo-pump",
                 Optional.empty(),
                 papers.serial,
                 papers.technician,
                 papers.units);
-        int code = new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers);
+        int code = new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
         spec.commandLine().getOut().println("The unit       " + unit.words());
         return code;
     }

@@ -2,25 +2,45 @@ package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.app.RunWatcher;
+import org.pumpwright.host.curve.Band;
+import org.pumpwright.host.curve.HealthyCurve;
+import org.pumpwright.host.grade.StandAtRestChecks;
+import org.pumpwright.host.grade.StandExpectations;
+import org.pumpwright.host.plan.Ask;
+import org.pumpwright.host.plan.Plan;
+import org.pumpwright.host.plan.Sweep;
+import org.pumpwright.host.quantity.Duty;
+import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.run.RunEvent;
+import org.pumpwright.host.run.RunEvent.Answered;
+import org.pumpwright.host.run.RunEvent.Asked;
 import org.pumpwright.host.run.RunEvent.Began;
 import org.pumpwright.host.run.RunEvent.Ended;
 import org.pumpwright.host.run.RunEvent.Live;
 import org.pumpwright.host.run.RunEvent.LiveValues;
+import org.pumpwright.host.run.RunEvent.NotAnAnswer;
 import org.pumpwright.host.run.RunEvent.PointDone;
-import org.pumpwright.host.run.RunListener;
+import org.pumpwright.host.run.RunEvent.Rested;
+import org.pumpwright.host.run.RunEvent.StepBegan;
 import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.trace.Leg;
+import org.pumpwright.host.trace.Trace;
 
 /** Shows a run in the terminal: a line for each finished point, and a line of live values that is written over. */
-final class Progress implements RunListener {
-    private static final int LINE = 78;
+final class Progress implements RunWatcher {
+    private static final int LINE = 79;
 
     private final PrintWriter out;
     private final UnitSystem units;
     private final boolean live;
     private final StopButton stop;
+    private @Nullable HealthyCurve curve;
+    private @Nullable StandExpectations expected;
 
     /**
      * Shows a run.
@@ -36,25 +56,70 @@ final class Progress implements RunListener {
     }
 
     @Override
+    public void begins(Plan plan, Optional<HealthyCurve> against, StandExpectations stand) {
+        expected = stand;
+        curve = against.orElse(null);
+        out.println(plan.title() + " (" + plan.label() + ").");
+        out.println(against.map(c -> "Held against the healthy curve " + c.label() + ".")
+                .orElse("Nothing is judged: there is no healthy curve for this."));
+    }
+
+    @Override
     public void heard(RunEvent event) {
-        if (event instanceof Began began) {
-            out.printf(Locale.ROOT, "Armed. %d points, at least %.0f s.%n%n", began.points(), began.expectedSeconds());
-            out.println("  point  leg     duty         flow     amps   volts at pins");
-        } else if (event instanceof Live now && live) {
+        if (event instanceof Live now && live) {
             overwrite(now);
-        } else if (event instanceof PointDone done) {
+        } else if (!(event instanceof Live)) {
             erase();
-            out.println(line(done));
-        } else if (event instanceof Ended ended) {
-            erase();
-            out.println();
-            out.println("Run over: " + sentence(ended.ending().reason()));
-            out.println("Stand: " + ended.safe().words() + ".");
+            say(event);
         }
         // A closed terminal does not end the process: the serial library makes it deaf to that signal.
         if (out.checkError()) {
             stop.press("the terminal was closed");
         }
+    }
+
+    private void say(RunEvent event) {
+        if (event instanceof Began began) {
+            out.printf(Locale.ROOT, "Armed. %d points, at least %.0f s.%n", began.points(), began.expectedSeconds());
+        } else if (event instanceof Rested rested) {
+            out.println("Stand: " + ticks(rested.atRest()));
+        } else if (event instanceof StepBegan begun) {
+            out.println();
+            out.println("Step " + begun.step().name());
+            if (begun.step() instanceof Sweep) {
+                out.println("  point  leg     duty         flow            amps   volts    healthy flow");
+            }
+        } else if (event instanceof PointDone done) {
+            out.println(line(done));
+        } else if (event instanceof Asked asked) {
+            ask(asked.question());
+        } else if (event instanceof NotAnAnswer not) {
+            out.println("'" + not.given() + "' is no answer to that: " + words(not.question()));
+        } else if (event instanceof Answered answered) {
+            out.println("Answer: " + answered.word());
+        } else if (event instanceof Ended ended) {
+            out.println();
+            out.println("Run over: " + sentence(ended.ending().reason()));
+            out.println("Stand: " + ended.safe().words() + ".");
+        }
+    }
+
+    private String ticks(Trace atRest) {
+        StandExpectations stand = expected;
+        return stand == null
+                ? ""
+                : StandAtRestChecks.of(atRest, stand).stream()
+                        .map(check -> check.name() + (check.ok() ? " ok" : " NOT OK (" + check.finding() + ")"))
+                        .collect(Collectors.joining(", "));
+    }
+
+    private void ask(Ask question) {
+        out.println(question.question());
+        out.println("Type " + words(question) + " and Enter.");
+    }
+
+    private static String words(Ask question) {
+        return question.answers().stream().map(Ask.Answer::word).collect(Collectors.joining(" or "));
     }
 
     private static String sentence(String words) {
@@ -65,11 +130,12 @@ final class Progress implements RunListener {
         String note = (done.settled() ? "" : "   not settled") + (done.enoughPulses() ? "" : "   too few pulses");
         return String.format(
                         Locale.ROOT,
-                        "  %5d  %-6s %5s %s%s",
+                        "  %5d  %-6s %5s %s   %s%s",
                         done.point().number(),
-                        done.point().leg().name().toLowerCase(Locale.ROOT),
+                        leg(done.point().leg()),
                         done.point().duty().print(),
                         values(done.mean()),
+                        band(done.point().duty(), done.mean()),
                         note)
                 .stripTrailing();
     }
@@ -77,12 +143,12 @@ final class Progress implements RunListener {
     private void overwrite(Live now) {
         String text = String.format(
                 Locale.ROOT,
-                "  %5d  %-6s %5s %s   %s, %.0f s left",
-                now.point().number(),
-                now.phase() == RunEvent.Phase.RESTING ? "rest" : leg(now.point().leg()),
-                now.point().duty().print(),
+                "  %3d %-6s %5s %s %s %.0f s left",
+                now.where().part(),
+                now.phase() == RunEvent.Phase.RESTING ? "rest" : leg(now.where().leg()),
+                now.where().duty().print(),
                 values(now.now()),
-                now.phase().name().toLowerCase(Locale.ROOT),
+                band(now.where().duty(), now.now()),
                 now.secondsLeft());
         out.print("\r" + pad(text) + "\r");
     }
@@ -92,12 +158,31 @@ final class Progress implements RunListener {
     }
 
     private String values(LiveValues values) {
+        String uncertainty = Double.isFinite(values.flowUncertainty())
+                ? String.format(Locale.ROOT, "\u00b1%.2f %%", 100 * values.flowUncertainty())
+                : "";
         return String.format(
                 Locale.ROOT,
-                "%14s %6.2f A %7.2f V",
+                "%14s %-8s %6.2f A %5.2f V",
                 values.flow().print(units),
+                uncertainty,
                 values.supplyAmps(),
                 values.voltsAtPins());
+    }
+
+    /** Where the healthy flow lies at these volts, and whether this one lies there. */
+    private String band(Duty duty, LiveValues values) {
+        HealthyCurve healthy = curve;
+        if (healthy == null || duty.equals(Duty.ZERO)) {
+            return "";
+        }
+        double volts =
+                duty.fraction() * values.voltsAtPins() - (1 - duty.fraction()) * healthy.freewheelVolts();
+        Band band = healthy.flow(volts);
+        double flow = values.flow().m3PerSecond();
+        String place = flow < band.low() ? "low" : flow > band.high() ? "high" : "ok";
+        String low = new FlowRate(band.low()).print(units);
+        return low.substring(0, low.indexOf(' ')) + " to " + new FlowRate(band.high()).print(units) + " " + place;
     }
 
     private void erase() {
@@ -107,6 +192,6 @@ final class Progress implements RunListener {
     }
 
     private static String pad(String text) {
-        return text + " ".repeat(Math.max(0, LINE - text.length()));
+        return text.length() > LINE ? text.substring(0, LINE) : text + " ".repeat(LINE - text.length());
     }
 }

@@ -5,6 +5,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.pumpwright.host.app.Acceptance;
 import org.pumpwright.host.app.OrderException;
+import org.pumpwright.host.app.RecordFolder;
+import org.pumpwright.host.app.RunWatcher;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.report.TextReport;
@@ -23,19 +25,24 @@ final class RunDesk {
         this.out = out;
     }
 
-    int carryOut(Acceptance.Order order, PaperOptions papers)
+    int carryOut(Acceptance.Order order, PaperOptions papers, AnswerOptions answers)
             throws OrderException, DataFileException, StandException, RunRecordException {
-        caution();
+        if (!papers.json) {
+            caution();
+            recover(papers, order);
+        }
         StopButton stop = new StopButton();
         CountDownLatch done = new CountDownLatch(1);
         Thread hook = new Thread(() -> stopAndWait(stop, done), "stop at the end of the process");
         Runtime.getRuntime().addShutdownHook(hook);
         workshop.stands().beforeProcessEnds(() -> stopAndWait(stop, done));
         try {
-            Progress progress = new Progress(out, order.units(), workshop.livePerson() && !papers.quiet, stop);
-            Acceptance.Result result =
-                    workshop.acceptance(papers.records(workshop)).carryOut(order, progress, stop);
-            show(result, order);
+            TerminalOperator person =
+                    new TerminalOperator(workshop.typed(), workshop.livePerson() && !papers.json, answers.answers);
+            person.listen();
+            Acceptance.Result result = workshop.acceptance(papers.records(workshop))
+                    .carryOut(order, watcher(order, papers, stop), stop, person);
+            show(result, order, papers);
             return ExitCode.of(result.record().grade().verdict());
         } finally {
             done.countDown();
@@ -51,7 +58,26 @@ final class RunDesk {
         out.println();
     }
 
-    private void show(Acceptance.Result result, Acceptance.Order order) {
+    private RunWatcher watcher(Acceptance.Order order, PaperOptions papers, StopButton stop) {
+        return papers.json
+                ? new EventLines(out, stop)
+                : new Progress(out, order.units(), workshop.livePerson() && !papers.quiet, stop);
+    }
+
+    /** Runs that did not live to their end are kept before a new one begins. */
+    private void recover(PaperOptions papers, Acceptance.Order order) throws RunRecordException {
+        for (RecordFolder.Kept kept : workshop.recordFolder(papers.records(workshop)).recover(order.units())) {
+            out.println("A run was cut short when the program ended; it is kept as INVALID:");
+            out.println("  " + kept.record());
+            out.println();
+        }
+    }
+
+    private void show(Acceptance.Result result, Acceptance.Order order, PaperOptions papers) {
+        if (papers.json) {
+            new EventLines(out, new StopButton()).result(result);
+            return;
+        }
         out.println();
         out.print(TextReport.page(result.record(), order.units()));
         out.println();

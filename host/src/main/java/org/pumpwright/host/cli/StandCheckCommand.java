@@ -1,6 +1,7 @@
 package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import org.pumpwright.host.app.StandCheckUp;
 import org.pumpwright.host.grade.StandCheck;
@@ -32,8 +33,8 @@ final class StandCheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach())) {
-            StandCheckUp.Finding finding = StandCheckUp.of(stand);
+        try (Stand stand = workshop.stands().reach(description, reach.reach()).stand()) {
+            StandCheckUp.Finding finding = StandCheckUp.of(stand, LocalDate.now(workshop.clock()));
             PrintWriter out = spec.commandLine().getOut();
             out.printf(
                     "%s: board %s, firmware %s%n",

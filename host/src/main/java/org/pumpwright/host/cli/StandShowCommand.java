@@ -2,6 +2,7 @@ package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -25,7 +26,8 @@ import picocli.CommandLine.Spec;
 /** Shows a stand and what it reads now; arms nothing. */
 @Command(
         name = "show",
-        description = "Shows a stand, its board and what its channels read now. Arms and drives nothing.",
+        description =
+                "Shows a stand, its board, what its channels read now and by which calibrations. Arms and drives nothing.",
         mixinStandardHelpOptions = true)
 final class StandShowCommand implements Callable<Integer> {
     private static final Duration WAIT = Duration.ofSeconds(1);
@@ -48,7 +50,7 @@ final class StandShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach())) {
+        try (Stand stand = workshop.stands().reach(description, reach.reach()).stand()) {
             StandIdentity board = stand.open();
             PrintWriter out = spec.commandLine().getOut();
             out.println(description.title() + " (" + description.id() + ")");
@@ -67,6 +69,7 @@ final class StandShowCommand implements Callable<Integer> {
                     .analogs()
                     .forEach(channel -> row(out, channel.role().words(), value(channel, now)));
             row(out, "meter pulses", Long.toString(now.meters().get(0).edges()));
+            CalibrationTable.print(out, description.channels(), LocalDate.now(workshop.clock()));
             return ExitCode.PASS;
         }
     }
@@ -81,7 +84,10 @@ final class StandShowCommand implements Callable<Integer> {
     }
 
     private String value(AnalogChannel channel, Sample now) {
-        double si = channel.read(now);
+        return channel.trouble(now).orElseGet(() -> value(channel, channel.read(now)));
+    }
+
+    private String value(AnalogChannel channel, double si) {
         return switch (channel.role()) {
             case VOLTS_AT_PINS -> String.format(Locale.ROOT, "%.2f V", si);
             case SUPPLY_AMPS -> String.format(Locale.ROOT, "%.2f A", si);

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -44,10 +45,21 @@ public final class DataSchema {
             if (in == null) {
                 throw new IllegalStateException("no resource " + resource + " beside " + owner.getName());
             }
-            return new DataSchema(JSON.readTree(in));
+            JsonNode source = JSON.readTree(in);
+            writeOut(source, source.path("$defs"));
+            return new DataSchema(source);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Puts what is shared in place of the references to it, so that every part of the schema can be put in words. */
+    private static void writeOut(JsonNode part, JsonNode shared) {
+        if (part instanceof ObjectNode group && group.has("$ref")) {
+            String name = group.remove("$ref").stringValue().replace("#/$defs/", "");
+            group.setAll((ObjectNode) shared.path(name).deepCopy());
+        }
+        part.forEach(inner -> writeOut(inner, shared));
     }
 
     /** Notes in the document where it does not keep to this schema, at most one problem for a value. */

@@ -82,8 +82,7 @@ public record PointReading(
     private record FlowReading(Uncertain flow, boolean belowRange) {
         static FlowReading of(PulseTrain train, double seconds, MeterChannel meter) {
             Uncertain hertz = PulseFrequency.hertz(train, seconds);
-            Uncertain flow = hertz.times(1 / meter.k().pulsesPerM3());
-            flow = flow.with(flow.value() * meter.relativeUncertainty(), Double.POSITIVE_INFINITY);
+            Uncertain flow = meter.flow(hertz);
             double range = RANGE_FACTOR * meter.least().m3PerSecond();
             boolean below = flow.value() < range;
             // Below its range a meter only tells that the flow is somewhere there: rectangular (JCGM 100, 4.3.7).

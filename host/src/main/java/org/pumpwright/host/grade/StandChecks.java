@@ -17,6 +17,7 @@ final class StandChecks {
         Optional<RestReading> rest = RestReading.of(input.trace());
         checks.add(RunCheck.ending(input.ending()));
         checks.addAll(RestChecks.of(rest, input.stand()));
+        checks.addAll(SensorChecks.of(input.trace(), input.stand().day()));
         checks.addAll(PowerChecks.of(rest, points, input.stand()));
         checks.addAll(WaterChecks.of(input, points));
         checks.add(RunCheck.judgedPoints(input, points));

@@ -39,8 +39,8 @@ public final class StandAtRest {
         } finally {
             safe = SafePath.take(stand);
         }
-        return new RunOutcome(
-                new Trace(stand.description().channels(), samples, List.of()), ending, safe, SampleGaps.lost(samples));
+        Trace trace = new Trace(stand.description().channels(), samples, List.of());
+        return new RunOutcome(trace, ending, safe, SampleGaps.lost(trace));
     }
 
     private static Optional<MadeSafe> collect(Stand stand, List<Sample> samples, double seconds) throws StandException {

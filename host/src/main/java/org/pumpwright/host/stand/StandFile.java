@@ -9,11 +9,9 @@ import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.datafile.DataSchema;
 import org.pumpwright.host.datafile.Node;
 import org.pumpwright.host.quantity.FlowRate;
-import org.pumpwright.host.quantity.KFactor;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.stand.StandDescription.Connection;
 import org.pumpwright.host.trace.Channels;
-import org.pumpwright.host.trace.MeterChannel;
 
 /** Reads descriptions of stands from files. Thread-safe. */
 public final class StandFile {
@@ -45,7 +43,7 @@ public final class StandFile {
                 file.text("title"),
                 connection(file.at("connection")),
                 new Channels(
-                        meters.items().stream().map(StandFile::meter).toList(),
+                        meters.items().stream().map(MeterNode::meter).toList(),
                         analogs.items().stream().map(AnalogNode::channel).toList()),
                 file.text("driver"),
                 file.text("nozzle"),
@@ -63,15 +61,6 @@ public final class StandFile {
                 node.find("port").map(Node::text),
                 node.whole("baud"),
                 node.find("unique_id").map(Node::text));
-    }
-
-    private static MeterChannel meter(Node node) {
-        return new MeterChannel(
-                node.whole("index"),
-                KFactor.ofPulsesPerUsGallon(node.number("pulses_per_us_gallon")),
-                node.number("relative_uncertainty_percent") / 100,
-                FlowRate.ofGallonsPerMinute(node.number("least_gpm")),
-                node.text("certificate"));
     }
 
     private static double nozzle(double gallonsPerMinutePerRootPsi) {

@@ -17,6 +17,8 @@ import org.pumpwright.host.plant.PumpParameters;
 import org.pumpwright.host.plant.PumpPlant;
 import org.pumpwright.host.plant.PumpPopulation;
 import org.pumpwright.host.plant.SensorErrors;
+import org.pumpwright.host.trace.Journal;
+import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.run.PlanRun;
 import org.pumpwright.host.run.RunOutcome;
 import org.pumpwright.host.run.StopButton;
@@ -78,7 +80,7 @@ final class DemoCurve {
         SimulatedBoard board = new SimulatedBoard(plant, description.channels());
         try (WireStand stand = new WireStand(description, () -> new SimulatedLine(board, 0), WireTiming.STANDARD)) {
             stand.open();
-            RunOutcome outcome = new PlanRun(stand, plan, event -> {}, new StopButton()).carryOut();
+            RunOutcome outcome = new PlanRun(stand, plan, event -> {}, new StopButton(), Operator.NOBODY, Journal.NONE).carryOut();
             if (!outcome.ending().completed()) {
                 throw new IllegalStateException(outcome.ending().reason());
             }

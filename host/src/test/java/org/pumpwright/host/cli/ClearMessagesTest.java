@@ -44,7 +44,7 @@ final class ClearMessagesTest {
 
         assertThat(bench.err())
                 .isEqualToNormalizingNewlines("pumpwright: " + plan
-                        + ":%d: settle.least_seconds is -2, allowed is 0.1 to 60 (s)\n".formatted(lineOf(plan, "-2")));
+                        + ":%d: steps[0].sweep.settle.least_seconds is -2, allowed is 0.1 to 60 (s)\n".formatted(lineOf(plan, "-2")));
         assertThat(exit).isEqualTo(ExitCode.USAGE);
     }
 

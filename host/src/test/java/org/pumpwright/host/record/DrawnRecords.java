@@ -18,7 +18,6 @@ import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.FlowRate;
-import org.pumpwright.host.quantity.KFactor;
 import org.pumpwright.host.quantity.Uncertain;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
@@ -111,21 +110,18 @@ final class DrawnRecords {
     private Channels channels() {
         MeterChannel meter = new MeterChannel(
                 random.nextInt(2),
-                new KFactor(1 + random.nextDouble() * 1e6),
+                DrawnCalibrations.kCurve(random),
                 random.nextDouble(),
                 new FlowRate(number()),
-                text());
+                DrawnCalibrations.certificate(random, text()));
         List<AnalogChannel> analogs = new ArrayList<>();
         for (ChannelRole role : ChannelRole.values()) {
             if (random.nextBoolean()) {
                 analogs.add(new AnalogChannel(
                         role,
                         random.nextInt(4),
-                        number(),
-                        1 + random.nextDouble(),
-                        random.nextDouble(),
-                        random.nextDouble(),
-                        text()));
+                        DrawnCalibrations.calibration(random, role),
+                        DrawnCalibrations.certificate(random, text())));
             }
         }
         return new Channels(List.of(meter), analogs);

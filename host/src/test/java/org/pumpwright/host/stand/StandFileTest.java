@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.pumpwright.host.calibration.Certificate;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.datafile.EditedFile;
 import org.pumpwright.host.quantity.FlowRate;
@@ -41,10 +42,10 @@ class StandFileTest {
         assertThat(stand.supplyVolts()).isEqualTo(13.8);
         assertThat(stand.channels().meters())
                 .extracting(MeterChannel::certificate)
-                .containsOnly("none: simulated");
+                .containsOnly(Certificate.undated("none: simulated"));
         assertThat(stand.channels().analogs())
                 .extracting(AnalogChannel::certificate)
-                .containsOnly("none: simulated");
+                .containsOnly(Certificate.undated("none: simulated"));
     }
 
     @Test
@@ -68,7 +69,8 @@ class StandFileTest {
         StandDescription stand = StandFile.read(EditedFile.fixture("stands/" + name + ".yaml"));
         MeterChannel meter = stand.channels().flowMeter();
         assertThat(meter.index()).isZero();
-        assertThat(meter.k().pulsesPerUsGallon()).isCloseTo(3000, within(1e-9));
+        assertThat(meter.k().at(FlowRate.ofGallonsPerMinute(2)).pulsesPerUsGallon())
+                .isCloseTo(3000, within(1e-9));
         assertThat(meter.relativeUncertainty()).isEqualTo(0.005);
         assertThat(meter.least()).isEqualTo(FlowRate.ofGallonsPerMinute(0.2));
 
@@ -163,8 +165,9 @@ class StandFileTest {
         assertThat(channel.index()).isEqualTo(index);
         assertThat(channel.si(0)).isCloseTo(zero, within(1e-6));
         assertThat(channel.si(FULL_SCALE)).isCloseTo(fullScale, within(1e-6));
-        assertThat(channel.relativeUncertainty()).isEqualTo(gain);
-        assertThat(channel.offsetUncertainty()).isCloseTo(offset, within(1e-9));
+        assertThat(channel.calibrationUncertainty(zero)).isCloseTo(offset, within(1e-9));
+        double atFullScale = Math.hypot(gain * (fullScale - zero), offset);
+        assertThat(channel.calibrationUncertainty(fullScale)).isCloseTo(atFullScale, within(1e-6));
     }
 
     private static void assertRefused(Path file, String problems) {
