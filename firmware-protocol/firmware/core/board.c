@@ -12,6 +12,11 @@
 
 /* So many bytes are looked at before the rest of the work has its turn again. */
 #define BYTES_PER_POLL 32u
+/*
+ * A step that comes late because the board was busy makes up for so many milliseconds of the ramp, so that a ramp takes
+ * the time that it should. After a longer stall the ramp goes on from where it was: the outputs do not leap.
+ */
+#define MS_PER_STEP 4u
 
 static void identify(struct board *board) {
     board->identity.firmware_major = FIRMWARE_MAJOR;
@@ -50,20 +55,31 @@ static void receive(struct board *board) {
     }
 }
 
-static void step_millisecond(struct board *board, uint32_t now) {
-    if (now - board->last_ms < board->ticks_per_ms) {
-        return;
+/* The whole milliseconds since the last step, MS_PER_STEP at most: what is beyond is given up. */
+static uint8_t take_milliseconds(struct board *board, uint32_t now) {
+    uint8_t ms = 0;
+
+    while (ms < MS_PER_STEP && now - board->last_ms >= board->ticks_per_ms) {
+        board->last_ms += board->ticks_per_ms;
+        ms++;
     }
-    board->last_ms += board->ticks_per_ms;
     if (now - board->last_ms >= board->ticks_per_ms) {
-        /* A late step is not made up for: two steps at once would be steeper than the ramp limit. */
         board->last_ms = now;
+    }
+    return ms;
+}
+
+static void step(struct board *board, uint32_t now) {
+    const uint8_t ms = take_milliseconds(board, now);
+
+    if (ms == 0) {
+        return;
     }
     safety_watch_inputs(board, now, now - board->last_step);
     board->last_step = now;
     sampling_collect(board, now);
     for (uint8_t i = 0; i < board->description->drives; i++) {
-        drive_step(&board->drives[i], i);
+        drive_step(&board->drives[i], i, ms);
     }
     hal_watchdog_kick();
 }
@@ -87,8 +103,9 @@ static void work_on_blobs(struct board *board) {
 void board_poll(struct board *board) {
     safety_watch_link(board, hal_ticks());
     send_events(board);
+    /* Before a new set point is received: the time until now belongs to the old one. */
+    step(board, hal_ticks());
     receive(board);
-    step_millisecond(board, hal_ticks());
     turn_dither(board, hal_ticks());
     windows_poll(board, hal_ticks());
     work_on_blobs(board);

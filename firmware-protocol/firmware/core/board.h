@@ -35,7 +35,8 @@ struct board {
     uint16_t next_sequence;
     uint32_t last_heard; /* board time of the last sound host frame */
     uint32_t last_ms;    /* board time of the last millisecond step */
-    uint32_t last_step;  /* the same, without the catching up */
+    uint32_t last_step;  /* board time at which it was truly taken */
+    uint32_t last_reading; /* board time at which the converter last had a new one, while it is watched */
     bool letting_go;          /* the contactor was let go and its feedback has not opened yet */
     uint32_t contactor_since; /* board time at which it was pulled or let go */
     struct inputs inputs;

@@ -160,8 +160,7 @@ static struct met carry_out(struct board *board, const struct command *command) 
         case MESSAGE_STREAM:
             stream_set(&board->stream, command->period_ms, command->kind, hal_ticks());
             return as(ANSWER);
-        case MESSAGE_MAKE_SAFE:
-            safety_make_safe(board, REASON_HOST_ASKED, 0, hal_ticks());
+        case MESSAGE_MAKE_SAFE: /* obeyed already */
             return as(ANSWER);
         case MESSAGE_READ_LIMITS:
             send_limits(board);
@@ -212,7 +211,7 @@ void commands_obey(struct board *board, const struct frame *frame) {
     if (frame->type >= MESSAGE_FROM_BOARD) {
         return;
     }
-    /* `hello` is answered whatever its version and its payload are. */
+    /* What a `hello` of another version carries is unknown here; that it asks is enough. */
     if (frame->version != board->version) {
         if (frame->type == MESSAGE_HELLO) {
             send_identity(board);
@@ -220,9 +219,9 @@ void commands_obey(struct board *board, const struct frame *frame) {
         return;
     }
     board->last_heard = hal_ticks();
-    if (frame->type == MESSAGE_HELLO) {
-        send_identity(board);
-        return;
+    if (frame->type == MESSAGE_MAKE_SAFE) {
+        /* Before anything in it is judged: whatever else it carries, it says `make-safe`. */
+        safety_make_safe(board, REASON_HOST_ASKED, 0, hal_ticks());
     }
     const struct refusal refusal = message_decode(frame, board->description->drives, &command);
     if (refusal.reason != REFUSE_NOTHING) {

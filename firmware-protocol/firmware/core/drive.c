@@ -36,16 +36,18 @@ void drive_dither(struct drive *drive, uint8_t channel, uint16_t amplitude, uint
     hal_drive_set(channel, with_dither(drive));
 }
 
-void drive_step(struct drive *drive, uint8_t channel) {
+void drive_step(struct drive *drive, uint8_t channel, uint8_t ms) {
+    const uint32_t most = (uint32_t)drive->ramp * ms;
+
     if (drive->level == drive->target) {
         return;
     }
     if (drive->level < drive->target) {
         const uint32_t left = drive->target - drive->level;
-        drive->level += left < drive->ramp ? left : drive->ramp;
+        drive->level += left < most ? left : most;
     } else {
         const uint32_t left = drive->level - drive->target;
-        drive->level -= left < drive->ramp ? left : drive->ramp;
+        drive->level -= left < most ? left : most;
     }
     hal_drive_set(channel, with_dither(drive));
 }

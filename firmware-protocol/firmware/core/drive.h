@@ -24,8 +24,8 @@ void drive_aim(struct drive *drive, uint32_t duty, uint16_t ramp, uint16_t ramp_
 /* Takes a dither; the one that runs already changes nothing. */
 void drive_dither(struct drive *drive, uint8_t channel, uint16_t amplitude, uint32_t half_wave, uint32_t now);
 
-/* One millisecond of ramp. */
-void drive_step(struct drive *drive, uint8_t channel);
+/* So many milliseconds of ramp. */
+void drive_step(struct drive *drive, uint8_t channel, uint8_t ms);
 
 /* Turns the dither's wave when its half is over; in every poll. */
 void drive_turn(struct drive *drive, uint8_t channel, uint32_t now);

@@ -69,7 +69,10 @@ void hal_meter_read(uint8_t meter, struct meter_reading *reading);
 bool hal_edge_first(uint8_t meter, struct edge *edge);
 void hal_edge_remove_first(uint8_t meter);
 
-/* Hands over the readings since the last call and begins anew. */
+/*
+ * Hands over the readings since the last call and begins anew. `count` must be what the converter has truly finished: when
+ * it stays 0 for 50 ms while the board is proving or armed, the core takes the converter for broken and locks the board.
+ */
 void hal_analog_take(struct analog_sums *taken);
 
 /* Takes one received byte; false when there is none. */

@@ -3,6 +3,7 @@
 #include "hal.h"
 
 #define CONTACTOR_PROOF_MS 200u
+#define CONVERTER_MS 50u
 
 enum happening { ARMING, PROVEN, A_REASON, A_FAULT };
 
@@ -16,7 +17,7 @@ static uint8_t state_after(uint8_t state, enum happening what) {
         case A_REASON:
             return state == STATE_PROVING || state == STATE_ARMED ? STATE_SAFE : state;
         case A_FAULT:
-            return state == STATE_SAFE ? STATE_LOCKED : state;
+            return STATE_LOCKED;
         default:
             return state;
     }
@@ -52,6 +53,7 @@ void safety_arm(struct board *board, uint32_t now) {
     board->state = state_after(board->state, ARMING);
     board->letting_go = false;
     board->contactor_since = now;
+    board->last_reading = now;
     hal_contactor_set(true);
 }
 
@@ -61,28 +63,34 @@ static void proven(struct board *board, uint32_t now) {
     event_log_put(&board->events, now, EVENT_ARMED, REASON_NONE, 0);
 }
 
-void safety_make_safe(struct board *board, enum safe_reason reason, int32_t detail, uint32_t now) {
+/* Outputs safe. True when the contactor was let go by this, from proving or armed: its opening is then to be proven. */
+static bool let_go(struct board *board, enum happening why, uint32_t now) {
     const bool was_live = is_live(board);
 
     /* Even where the state is safe already: it costs nothing and rights a disturbed port. */
     outputs_safe(board);
-    board->state = state_after(board->state, A_REASON);
+    board->state = state_after(board->state, why);
     if (was_live) {
         board->letting_go = true;
         board->contactor_since = now;
+    }
+    return was_live;
+}
+
+void safety_make_safe(struct board *board, enum safe_reason reason, int32_t detail, uint32_t now) {
+    if (let_go(board, A_REASON, now)) {
         event_log_put(&board->events, now, EVENT_MADE_SAFE, reason, detail);
     }
 }
 
 void safety_lock(struct board *board, uint16_t failed, uint32_t now) {
+    const bool was_locked = board->state == STATE_LOCKED;
+
     board->failed |= failed;
-    if (board->state == STATE_LOCKED) {
-        return;
+    let_go(board, A_FAULT, now);
+    if (!was_locked) {
+        event_log_put(&board->events, now, EVENT_LOCKED, REASON_HARDWARE, board->failed);
     }
-    outputs_safe(board);
-    board->state = state_after(board->state, A_FAULT);
-    board->letting_go = false;
-    event_log_put(&board->events, now, EVENT_LOCKED, REASON_HARDWARE, board->failed);
 }
 
 static uint32_t ticks_of(const struct board *board, uint32_t ms) {
@@ -109,6 +117,10 @@ static enum safe_reason open_input(const struct inputs *inputs) {
 }
 
 /* The auxiliary contact must follow the contactor, both ways, within its time. */
+/*
+ * Two readings in a row make an input, so after a stall of the board the newest one alone may know better: late is only what
+ * it shows too.
+ */
 static void watch_contactor(struct board *board, uint32_t now) {
     const bool closed = inputs_closed(&board->inputs, INPUT_FEEDBACK);
     const bool late = now - board->contactor_since >= ticks_of(board, CONTACTOR_PROOF_MS);
@@ -116,14 +128,15 @@ static void watch_contactor(struct board *board, uint32_t now) {
     if (board->state == STATE_PROVING) {
         if (closed) {
             proven(board, now);
-        } else if (late) {
+        } else if (late && (board->inputs.last & INPUT_FEEDBACK) == 0) {
             safety_make_safe(board, REASON_CONTACTOR, CONTACTOR_DID_NOT_CLOSE, now);
         }
     } else if (board->state == STATE_ARMED && !closed) {
         safety_make_safe(board, REASON_CONTACTOR, CONTACTOR_OPENED, now);
     } else if (board->letting_go && !closed) {
         board->letting_go = false;
-    } else if (board->letting_go && late) {
+    } else if (board->letting_go && late && (board->inputs.last & INPUT_FEEDBACK) != 0) {
+        board->letting_go = false;
         safety_lock(board, TEST_FEEDBACK, now);
     }
 }
@@ -159,9 +172,21 @@ void safety_watch_inputs(struct board *board, uint32_t now, uint32_t ticks) {
     }
 }
 
+/* Without new readings the rules about them would go on judging nothing, so that alone is a fault. */
+static void watch_converter(struct board *board, const struct analog_sums *taken, uint32_t now) {
+    if (taken->count > 0 || board->description->analogs == 0) {
+        board->last_reading = now;
+    } else if (now - board->last_reading >= ticks_of(board, CONVERTER_MS)) {
+        safety_lock(board, TEST_CONVERTER, now);
+    }
+}
+
 void safety_watch_readings(struct board *board, const struct analog_sums *taken, uint32_t now) {
     if (is_live(board)) {
         const struct watched at = watched_now(board, now);
         judge(board, watch_readings(&board->watch, &at, taken), now);
+    }
+    if (is_live(board)) {
+        watch_converter(board, taken, now);
     }
 }

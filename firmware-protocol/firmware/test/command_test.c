@@ -156,15 +156,46 @@ static void what_needs_a_board_at_rest_is_refused_while_proving_and_armed(void) 
     CHECK_EQUAL(0, store.writes);
 }
 
-static void hello_is_answered_whatever_it_carries(void) {
+static void a_hello_of_another_version_is_answered_whatever_it_carries(void) {
     const uint8_t byte = 4;
     bench_start();
     bench_forget();
-    bench_send(MESSAGE_HELLO, &byte, 1);
     bench_send_version(9, MESSAGE_HELLO, &byte, 1);
     bench_run_ms(5);
-    CHECK_EQUAL(2, bench_count(MESSAGE_IDENTITY));
-    CHECK_EQUAL(2, heard_count);
+    CHECK_EQUAL(1, bench_count(MESSAGE_IDENTITY));
+    CHECK_EQUAL(1, heard_count);
+}
+
+static void a_hello_of_the_boards_version_that_carries_something_is_refused(void) {
+    const uint8_t bytes[3] = {4, 5, 6};
+    bench_start();
+    bench_forget();
+    bench_check_refused(bench_send(MESSAGE_HELLO, bytes, 3), MESSAGE_HELLO, REFUSE_WRONG_LENGTH, 3);
+    CHECK_EQUAL(0, bench_count(MESSAGE_IDENTITY));
+}
+
+static void a_make_safe_of_any_length_is_obeyed_and_a_wrong_one_then_refused(void) {
+    const uint8_t bytes[FRAME_PAYLOAD_MAX] = {7};
+    static const uint8_t lengths[] = {1, 4, FRAME_PAYLOAD_MAX};
+    for (size_t i = 0; i < sizeof lengths; i++) {
+        bench_start();
+        bench_arm();
+        bench_drive(0, DUTY_FULL, 0);
+        bench_run_ms(100);
+        bench_forget();
+        bench_check_refused(bench_send(MESSAGE_MAKE_SAFE, bytes, lengths[i]), MESSAGE_MAKE_SAFE, REFUSE_WRONG_LENGTH,
+                            lengths[i]);
+        bench_check_safe();
+        bench_check_event(EVENT_MADE_SAFE, REASON_HOST_ASKED, 0);
+        CHECK_EQUAL(0, bench_count(MESSAGE_ACKNOWLEDGE));
+    }
+}
+
+static void a_make_safe_of_another_version_is_not_obeyed(void) {
+    bench_start();
+    bench_arm();
+    bench_send_version(2, MESSAGE_MAKE_SAFE, NULL, 0);
+    CHECK_EQUAL(STATE_ARMED, board.state);
 }
 
 static void an_unknown_type_is_refused_with_its_number(void) {
@@ -270,7 +301,10 @@ void command_tests(void) {
     RUN(locked_comes_behind_the_boot_id_and_before_everything_else);
     RUN(a_drive_is_refused_while_the_contactor_is_proven);
     RUN(what_needs_a_board_at_rest_is_refused_while_proving_and_armed);
-    RUN(hello_is_answered_whatever_it_carries);
+    RUN(a_hello_of_another_version_is_answered_whatever_it_carries);
+    RUN(a_hello_of_the_boards_version_that_carries_something_is_refused);
+    RUN(a_make_safe_of_any_length_is_obeyed_and_a_wrong_one_then_refused);
+    RUN(a_make_safe_of_another_version_is_not_obeyed);
     RUN(an_unknown_type_is_refused_with_its_number);
     RUN(keep_alive_is_not_answered);
     RUN(a_foreign_hello_is_answered_with_the_boards_own_version);

@@ -161,6 +161,22 @@ static void a_contact_that_is_closed_by_hand_in_safe_refuses_the_arming_but_lock
     CHECK(!hardware.contactor);
 }
 
+static void a_feedback_that_is_closed_at_power_up_refuses_the_arming_but_locks_nothing(void) {
+    bench_start();
+    hardware.feedback = 1;
+    bench_reset_board(RESET_POWER_ON);
+    bench_run_ms(1000);
+    bench_check_safe();
+    bench_check_refused(bench_send_arm(), MESSAGE_ARM, REFUSE_CONTACTOR, ALL_CLOSED);
+    bench_make_safe();
+    bench_run_ms(1000);
+    bench_check_safe();
+    hardware.feedback = AUTO_FEEDBACK;
+    bench_run_ms(3);
+    bench_arm();
+    CHECK_EQUAL(STATE_ARMED, board.state);
+}
+
 void contactor_tests(void) {
     RUN(arming_is_acknowledged_while_proving_and_the_event_tells_when_it_is_armed);
     RUN(a_feedback_that_stays_open_for_200_ms_ends_in_safe);
@@ -171,5 +187,6 @@ void contactor_tests(void) {
     RUN(a_feedback_that_opens_at_195_ms_does_not_lock);
     RUN(every_reason_ends_the_proof);
     RUN(arming_again_while_proving_does_not_lengthen_the_proof);
+    RUN(a_feedback_that_is_closed_at_power_up_refuses_the_arming_but_locks_nothing);
     RUN(a_contact_that_is_closed_by_hand_in_safe_refuses_the_arming_but_locks_nothing);
 }

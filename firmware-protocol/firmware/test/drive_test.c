@@ -1,5 +1,7 @@
 /* Set points and ramps. */
 #include "bench.h"
+#include "bench_line.h"
+#include "bytes.h"
 #include "check.h"
 #include "suites.h"
 
@@ -60,7 +62,7 @@ static void no_millisecond_changes_more_than_the_limit(void) {
     CHECK_EQUAL(DUTY_FULL, board.drives[0].level);
 }
 
-static void a_late_poll_is_not_made_up_for_by_a_jump(void) {
+static void a_long_stall_is_not_made_up_for_by_a_jump(void) {
     armed();
     bench_drive(0, DUTY_FULL, 0);
     bench_run_ms(10);
@@ -69,7 +71,40 @@ static void a_late_poll_is_not_made_up_for_by_a_jump(void) {
     for (unsigned i = 0; i < 10; i++) {
         board_poll(&board);
     }
-    CHECK_EQUAL(131, board.drives[0].level - before);
+    CHECK_EQUAL(4 * 131, board.drives[0].level - before);
+}
+
+static void a_ramp_takes_its_time_however_seldom_the_board_is_polled(void) {
+    static const uint32_t every_ticks[] = {TICKS_PER_MS / 4u, 3000u, 3u * TICKS_PER_MS, 7900u};
+    for (size_t i = 0; i < sizeof every_ticks / sizeof *every_ticks; i++) {
+        armed();
+        bench_drive(0, DUTY_FULL, 0);
+        const uint32_t began = hardware.ticks;
+        const uint32_t level = board.drives[0].level;
+        while (hardware.ticks - began < 400u * TICKS_PER_MS) {
+            hardware.ticks += every_ticks[i];
+            board_poll(&board);
+        }
+        const uint32_t ms = (hardware.ticks - began) / TICKS_PER_MS;
+        CHECK(board.drives[0].level - level >= (ms - 1u) * 131u);
+        CHECK(board.drives[0].level - level <= (ms + 1u) * 131u);
+    }
+}
+
+static void the_time_before_a_set_point_came_moves_nothing(void) {
+    uint8_t wire[FRAME_WIRE_MAX(7)];
+    uint8_t payload[7];
+    armed();
+    put_u16(put_u32(put_u8(payload, 0), DUTY_FULL), 0);
+    const struct frame frame = {PROTOCOL_VERSION, MESSAGE_DRIVE, 0, sizeof payload, payload};
+    const struct frame_written written = frame_encode(&frame, wire, sizeof wire);
+    for (size_t i = 0; i < written.length; i++) {
+        bench_line_put(wire[i]);
+    }
+    hardware.ticks += 3u * TICKS_PER_MS;
+    board_poll(&board);
+    CHECK_EQUAL(DUTY_FULL, board.drives[0].target);
+    CHECK_EQUAL(0, board.drives[0].level);
 }
 
 static void the_acknowledge_comes_before_the_ramp_is_through(void) {
@@ -197,7 +232,9 @@ void drive_tests(void) {
     RUN(the_ramp_of_the_board_takes_half_a_second_for_the_full_swing);
     RUN(a_slower_ramp_is_kept_and_a_faster_one_is_not);
     RUN(no_millisecond_changes_more_than_the_limit);
-    RUN(a_late_poll_is_not_made_up_for_by_a_jump);
+    RUN(a_long_stall_is_not_made_up_for_by_a_jump);
+    RUN(a_ramp_takes_its_time_however_seldom_the_board_is_polled);
+    RUN(the_time_before_a_set_point_came_moves_nothing);
     RUN(the_acknowledge_comes_before_the_ramp_is_through);
     RUN(both_drives_ramp_on_their_own);
     RUN(the_same_set_point_twice_equals_once);

@@ -22,6 +22,7 @@ int main(int count, char **words) {
     safety_tests();
     contactor_tests();
     watch_tests();
+    converter_tests();
     tighten_tests();
     stream_tests();
     event_tests();

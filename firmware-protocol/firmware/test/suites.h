@@ -15,6 +15,7 @@ void drive_tests(void);
 void safety_tests(void);
 void contactor_tests(void);
 void watch_tests(void);
+void converter_tests(void);
 void tighten_tests(void);
 void stream_tests(void);
 void event_tests(void);

@@ -13,6 +13,7 @@
 #define EDGES_MAX 1024u
 #define START_MS 100u
 #define NEVER_US 1e15
+#define LATE_US 100.0
 
 struct pins pins;
 struct plant plant;
@@ -77,9 +78,10 @@ static bool read_pins(void) {
     return false;
 }
 
+/* The emulator may end an exchange some instructions late; an edge of that moment is given before it. */
 static void write_edges(unsigned meter) {
     const double begins = (double)pins.us;
-    const double ends = begins + exchange_ms * 1000.0;
+    const double ends = begins + exchange_ms * 1000.0 + LATE_US;
     const double every = plant.edge_every_us[meter];
     double edges[EDGES_MAX];
     unsigned count = 0;

@@ -81,6 +81,8 @@ void host_keep_alive(bool on);
 const struct board_frame *host_wait(uint8_t type, unsigned within_ms);
 /* The next frame of the type that has come already and was not looked at yet, or NULL. */
 const struct board_frame *host_next(uint8_t type);
+/* The next frame of any type that has come already and was not looked at yet, or NULL. */
+const struct board_frame *host_any(void);
 /* Forgets all frames so far. */
 void host_forget(void);
 

@@ -127,14 +127,16 @@ void line_keep_alive(void) {
     }
 }
 
+const struct board_frame *host_any(void) {
+    return looked_at < frame_count ? &frames[looked_at++] : NULL;
+}
+
 const struct board_frame *host_next(uint8_t type) {
-    while (looked_at < frame_count) {
-        const struct board_frame *const frame = &frames[looked_at++];
-        if (frame->type == type) {
-            return frame;
-        }
+    const struct board_frame *frame = host_any();
+    while (frame != NULL && frame->type != type) {
+        frame = host_any();
     }
-    return NULL;
+    return frame;
 }
 
 const struct board_frame *host_wait(uint8_t type, unsigned within_ms) {

@@ -4,6 +4,7 @@
 #include "bytes.h"
 #include "check.h"
 #include "elf_suites.h"
+#include "emulated_line.h"
 
 #define SAMPLE_METERS_AT 4u
 /* Board time ticks twice a microsecond. */
@@ -236,11 +237,92 @@ static void pulse_windows_hold_every_interval_of_both_meters_beside_samples(void
     quit();
 }
 
+/* Drives from nothing to full beside everything else; the virtual milliseconds until the pin is there. */
+static unsigned ms_of_full_ramp(void) {
+    CHECK(host_drive(0, DUTY_FULL));
+    while (pins.duty[0] == 0) {
+        emulated_step();
+    }
+    const unsigned long long began = pins.us;
+    while (pins.duty[0] < DUTY_FULL && pins.us - began < 2000000u) {
+        emulated_step();
+    }
+    return (unsigned)((pins.us - began) / 1000u);
+}
+
+/* Adds the edges of the windows that came, and takes the counts of the last sample. */
+static void take_all(uint32_t in_windows[METERS_MAX], uint32_t in_sample[METERS_MAX]) {
+    const struct board_frame *frame;
+    while ((frame = host_any()) != NULL) {
+        for (unsigned i = 0; i < METERS_MAX; i++) {
+            if (frame->type == MESSAGE_PULSE_WINDOW && frame->payload[0] == i) {
+                in_windows[i] += get_u16(frame->payload + 9);
+            } else if (frame->type == MESSAGE_SAMPLE) {
+                in_sample[i] = get_u32(frame->payload + SAMPLE_METERS_AT + 8u * i);
+            }
+        }
+    }
+}
+
+static const double fast[METERS_MAX] = {100.0, 100.3};
+static const double slow[METERS_MAX] = {1000.0, 1000.0};
+static const double still[METERS_MAX] = {0.0, 0.0};
+
+static bool start_samples_and_windows(void) {
+    uint8_t payload[2];
+    put_u16(payload, 200);
+    return CHECK(emulated_start(NULL, 1)) && CHECK(host_stream(10, STREAM_SAMPLES))
+           && CHECK(host_acknowledged(MESSAGE_WINDOWS, payload, sizeof payload));
+}
+
+static void two_fast_meters_slow_no_ramp_and_no_input(void) {
+    if (!start_samples_and_windows()) {
+        return;
+    }
+    host_keep_alive(true);
+    CHECK(host_arm());
+    set_meters(fast);
+    emulated_run_ms(50);
+    const unsigned ms = ms_of_full_ramp();
+    /* 65536 / 131 per ms are 500 ms. */
+    CHECK(ms >= 490 && ms <= 510);
+    plant.closed = INPUTS_WATCHED & ~INPUT_GUARD;
+    CHECK(ms_until_safe(100) <= 20);
+    expect_made_safe(REASON_GUARD_OPEN);
+    quit();
+}
+
+/* Edges that find no room in the ring of a window show there as a jump of the next one's number. */
+static void two_fast_meters_lose_no_edge(void) {
+    uint32_t in_windows[METERS_MAX] = {0};
+    uint32_t in_sample[METERS_MAX] = {0};
+    if (!start_samples_and_windows()) {
+        return;
+    }
+    set_meters(fast);
+    emulated_run_ms(1000);
+    set_meters(slow);
+    emulated_run_ms(50);
+    set_meters(still);
+    emulated_run_ms(450);
+    emulated_breathe();
+    emulated_step();
+    take_all(in_windows, in_sample);
+    for (unsigned i = 0; i < METERS_MAX; i++) {
+        CHECK(given[i].edges > 9900);
+        CHECK_EQUAL(given[i].edges, in_windows[i]);
+        CHECK_EQUAL((uint32_t)(EDGES_AT_START + given[i].edges), in_sample[i]);
+    }
+    quit();
+}
+
 void meter_tests(void) {
     RUN(every_edge_of_both_meters_is_counted_and_timed);
     RUN(ten_thousand_edges_a_second_are_all_counted_beside_full_traffic);
     RUN(edges_around_a_turn_of_the_timer_belong_to_the_right_side_of_it);
     RUN(no_meter_hears_the_other);
     RUN(time_and_counts_roll_over_within_the_first_ten_seconds);
+    RUN(two_fast_meters_slow_no_ramp_and_no_input);
+    RUN(two_fast_meters_lose_no_edge);
     RUN(pulse_windows_hold_every_interval_of_both_meters_beside_samples);
 }

@@ -174,6 +174,22 @@ static void what_goes_wrong_can_be_provoked(void) {
     end();
 }
 
+static void a_stalled_converter_locks_until_a_restart(void) {
+    if (!start(NULL, NULL)) {
+        return;
+    }
+    say_hello_and_arm();
+    say("converter 0\n");
+    wait_for_event(EVENT_LOCKED);
+    CHECK_EQUAL(REASON_HARDWARE, payload[7]);
+    CHECK_EQUAL(TEST_CONVERTER, get_u32(payload + 8));
+    say("converter 1\n");
+    say("restart\n");
+    wait_for_event(EVENT_STARTED);
+    say_hello_and_arm();
+    end();
+}
+
 static void a_restart_is_a_watchdog_reset_with_another_boot_id(void) {
     uint8_t before[4];
     uint8_t after[4];
@@ -248,6 +264,7 @@ int main(int count, char **words) {
     program = words[1];
     RUN(a_host_says_hello_arms_drives_and_is_missed);
     RUN(what_goes_wrong_can_be_provoked);
+    RUN(a_stalled_converter_locks_until_a_restart);
     RUN(a_restart_is_a_watchdog_reset_with_another_boot_id);
     RUN(a_fixed_meter_frequency_shows_in_the_pulse_windows);
     RUN(it_can_pose_as_a_board_of_another_version);

@@ -14,6 +14,7 @@
 #define CONVERSIONS_PER_TICK (1.0 / 832.0)
 
 static long forced[ANALOGS_MAX] = {AS_USUAL, AS_USUAL, AS_USUAL, AS_USUAL};
+static bool stopped;
 static uint64_t run_to; /* how far the converter has run */
 static double conversions_owed;
 
@@ -24,6 +25,10 @@ void analogs_start(void) {
 
 void analogs_force(uint8_t channel, long code) {
     forced[channel] = code;
+}
+
+void analogs_run(bool runs) {
+    stopped = !runs;
 }
 
 static uint16_t reading_of(uint8_t channel) {
@@ -39,6 +44,10 @@ void hal_analog_take(struct analog_sums *taken) {
     const uint64_t now = clock_run_ticks();
 
     analog_clear(taken);
+    if (stopped) {
+        run_to = now;
+        return;
+    }
     conversions_owed += (double)(now - run_to) * CONVERSIONS_PER_TICK;
     run_to = now;
     if (conversions_owed > UINT16_MAX) {

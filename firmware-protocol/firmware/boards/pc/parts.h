@@ -35,6 +35,8 @@ void inputs_force(uint8_t bit, bool closed);
 void inputs_force_feedback(int closed);
 /* A left-justified code on a channel, or AS_USUAL. */
 void analogs_force(uint8_t channel, long code);
+/* Stops the converter, or lets it run again. */
+void analogs_run(bool runs);
 /* Hertz on both meters, or AS_USUAL. */
 void meters_force(double hz);
 

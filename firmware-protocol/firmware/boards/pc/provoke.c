@@ -73,6 +73,15 @@ static bool force_analog(const char *name, const char *word) {
     return false;
 }
 
+static bool force_converter(const char *name, const char *word) {
+    int level;
+    if (strcmp(name, "converter") != 0 || !read_level(word, &level)) {
+        return false;
+    }
+    analogs_run(level != 0);
+    return true;
+}
+
 static bool force_meter(const char *name, const char *word) {
     double hz = AS_USUAL;
     if (strcmp(name, "meter-hz") != 0 || (!is_auto(word) && !read_number(word, 10000.0, &hz))) {
@@ -93,7 +102,7 @@ static enum provoked obey(void) {
     }
     const bool obeyed = words == 2
                         && (force_input(name, word) || force_feedback(name, word) || force_analog(name, word)
-                            || force_meter(name, word));
+                            || force_converter(name, word) || force_meter(name, word));
     if (!obeyed && words > 0) {
         fprintf(stderr, "stand-pc: not understood: %s\n", line);
     }

@@ -13,9 +13,11 @@ import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandException.Trouble;
 import org.pumpwright.host.stand.StandSignal;
+import org.pumpwright.host.stand.StandSignal.Cause;
 import org.pumpwright.host.stand.StandSignal.MadeSafe;
 import org.pumpwright.host.stand.StandSignal.Measured;
 import org.pumpwright.host.trace.Answer;
+import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Ending;
 import org.pumpwright.host.trace.Journal;
@@ -128,6 +130,24 @@ final class Recorder {
         }
     }
 
+    /** What the current sensor reads once the board is safe and the contactor has opened; 0 when it can't be heard. */
+    private double ampsWithNothingDriven() {
+        double amps = 0;
+        try {
+            for (int heard = 0; heard < SAMPLES_TO_FIND_OUT_WHY; ) {
+                Optional<StandSignal> signal = stand.await(WAIT);
+                if (signal.isPresent() && signal.get() instanceof Measured measured) {
+                    amps = channels.required(ChannelRole.SUPPLY_AMPS).read(measured.sample());
+                    heard++;
+                }
+            }
+        } catch (StandException e) {
+            // The board's own reason is what counts; this would only have told more.
+            return 0;
+        }
+        return amps;
+    }
+
     private void keep(Sample sample) {
         samples.add(sample);
         journal.sample(sample);
@@ -204,7 +224,14 @@ final class Recorder {
         return new Trace(channels, samples, points, stretches, answers);
     }
 
-    private static RunEnded ended(MadeSafe made) {
+    private RunEnded ended(MadeSafe made) {
+        if (made.cause() == Cause.OVER_CURRENT
+                && ampsWithNothingDriven() > plan.stop().supplyAmpsAbove()) {
+            return new RunEnded(
+                    Ending.Kind.STAND_UNFIT,
+                    made.words()
+                            + ", and as much is read with the contactor let go: check the current sensor and its wires");
+        }
         return switch (made.cause()) {
             case OVER_CURRENT -> new RunEnded(Ending.Kind.UNIT_OUT_OF_BOUNDS, made.words());
             case LEVEL_LOW, CONTACTOR, RUN_TIME, OVER_PRESSURE, DEAD_HEAD, DRY_RUN, OVER_VOLTAGE, HARDWARE ->

@@ -35,7 +35,10 @@ public record Sample(
      */
     public record MeterCount(long edges, long lastEdgeNanos) {}
 
-    /** Left-justified readings over the window: 65536 would be the converter's reference. */
+    /**
+     * Left-justified readings over the window: 65536 would be the converter's reference. A board that was asked for short
+     * samples tells the mean only; least and most are the mean then.
+     */
     public record AnalogReading(int mean, int min, int max) {}
 
     /** The board's time at the end of the window, s. */

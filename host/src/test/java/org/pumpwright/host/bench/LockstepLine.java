@@ -24,12 +24,14 @@ final class LockstepLine implements Line {
 
     @Override
     public void send(byte[] bytes) throws StandException {
+        step.hostWaitsWhileAway();
         step.hostSends(bytes.length);
         line.send(bytes);
     }
 
     @Override
     public int receive(byte[] into, Duration atMost) throws StandException {
+        step.hostWaitsWhileAway();
         int count = line.receive(into, GLANCE);
         if (count > 0) {
             step.hostHeard();

@@ -214,22 +214,6 @@ final class ClearMessagesTest {
     }
 
     @Test
-    void aStandFileThatNamesMoreThanTheBoardHasIsTold() throws IOException {
-        String good = Files.readString(Firmware.root().resolve("fixtures/stands/serial.yaml"));
-        Path stand = Files.writeString(
-                folder.resolve("two.yaml"), good.replaceFirst("- index: 0\n    pulses", "- index: 1\n    pulses"));
-        try (BoardProcess board = BoardProcess.pc()) {
-            int exit = bench.run("stand", "show", "--stand", stand.toString(), "--port", board.port());
-
-            assertThat(bench.err())
-                    .contains(
-                            "the file of stand 'serial' names meter 1 and analogue channel 3 (counted from 0). Correct the"
-                                    + " file, or use the board it describes.");
-            assertThat(exit).isEqualTo(ExitCode.STAND);
-        }
-    }
-
-    @Test
     void aRunThatItsFolderDoesNotTakeIsKeptElsewhereAndThatIsTold() throws IOException {
         // A file stands where the run's own folder would be: the write fails after the run, as on a full disk.
         Files.writeString(folder.resolve("20260302T091500.000Z"), "");

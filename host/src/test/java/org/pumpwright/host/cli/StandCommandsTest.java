@@ -13,6 +13,9 @@ import org.pumpwright.host.datafile.EditedFile;
 
 @Timeout(60)
 final class StandCommandsTest {
+    /** Half a second of them: the contactor is proven within 200 ms. */
+    private static final int EXCHANGES_PAST_THE_PROOF = 100;
+
     private final CommandLineBench bench = new CommandLineBench();
 
     @Test
@@ -112,7 +115,10 @@ final class StandCommandsTest {
         try (EmulatedBoard board = EmulatedBoard.start(
                 TestStands.healthyPump(), TestStands.described("serial").channels(), 1)) {
             Thread hand = new Thread(() -> {
-                while (board.history().stream().noneMatch(EmulatedBoard.Pins::contactorClosed)) {
+                while (board.history().stream()
+                                .filter(EmulatedBoard.Pins::contactorClosed)
+                                .count()
+                        < EXCHANGES_PAST_THE_PROOF) {
                     java.util.concurrent.locks.LockSupport.parkNanos(10_000_000);
                 }
                 board.setInputs(false, true);

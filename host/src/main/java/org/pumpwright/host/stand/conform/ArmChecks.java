@@ -24,6 +24,7 @@ final class ArmChecks {
                 new Check("arm leads through the contactor's proof to armed, every drive at 0", "3", ArmChecks::arms),
                 new Check("arm while armed is acknowledged and changes nothing", "4.2", ArmChecks::again),
                 new Check("make-safe is acknowledged and obeyed in every state", "4.6", ArmChecks::makeSafe),
+                new Check("make-safe with a payload is obeyed and then refused", "4.6", ArmChecks::longMakeSafe),
                 new Check("commands done twice equal commands done once", "6", ArmChecks::twice));
     }
 
@@ -107,6 +108,20 @@ final class ArmChecks {
         trial.talk().listen(Duration.ofMillis(100));
         ranSafe(trial, mark, event);
         return "acknowledged in safe, proving and armed; drives at 0 at once, without a ramp";
+    }
+
+    private static String longMakeSafe(Trial trial) throws Broken, NotPossible, StandException {
+        trial.arm();
+        trial.drive(Trial.LOW_DUTY, 0);
+        trial.stream(10);
+        trial.talk().listen(Duration.ofMillis(100));
+        int mark = trial.talk().mark();
+        Command command = Command.of(new MakeSafe()).withPayload(new byte[] {5, 0}, "with 2 bytes");
+        String said = trial.refused(command, RefuseReason.WRONG_LENGTH, 2);
+        Event event = trial.madeSafe(mark, SafeReason.HOST_ASKED, Trial.ON_THE_WAY);
+        trial.talk().listen(Duration.ofMillis(100));
+        ranSafe(trial, mark, event);
+        return "made safe at once; " + said;
     }
 
     private static void proving(Trial trial) throws Broken, NotPossible, StandException {

@@ -99,6 +99,7 @@ public final class Conformance {
                         InputChecks.all(),
                         ContactorChecks.all(),
                         TripChecks.all(),
+                        ConverterChecks.all(),
                         LimitChecks.all(),
                         ResetChecks.all(),
                         AnswerChecks.all())

@@ -18,7 +18,7 @@ public final class PersonProvoker implements Provoker {
     public boolean can(Provocation.Cause cause) {
         return switch (cause) {
             case EMERGENCY_STOP, GUARD, LEVEL, OVERRIDE, RESTART -> true;
-            case FEEDBACK, VOLTS_CODE, AMPS_CODE, PRESSURE_CODE, METER_HZ -> false;
+            case FEEDBACK, VOLTS_CODE, AMPS_CODE, PRESSURE_CODE, CONVERTER, METER_HZ -> false;
         };
     }
 
@@ -40,7 +40,7 @@ public final class PersonProvoker implements Provoker {
             case LEVEL -> close ? "close the level contact." : "open the level contact.";
             case OVERRIDE -> close ? "return the override." : "put the override in.";
             case RESTART -> "press the board's reset button.";
-            case FEEDBACK, VOLTS_CODE, AMPS_CODE, PRESSURE_CODE, METER_HZ ->
+            case FEEDBACK, VOLTS_CODE, AMPS_CODE, PRESSURE_CODE, CONVERTER, METER_HZ ->
                 throw new UnsupportedOperationException("not for hands: " + what.command());
         };
     }

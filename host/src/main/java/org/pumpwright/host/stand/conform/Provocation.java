@@ -4,7 +4,7 @@ package org.pumpwright.host.stand.conform;
  * Something that has to happen to a board from outside. Thread-safe.
  *
  * @param cause what
- * @param value of an input or the feedback 1 for closed, 0 for open; of a reading its left-justified code; of the meter
+ * @param value of an input or the feedback 1 for closed, 0 for open; of the converter 1 for running, 0 for stopped; of a reading its left-justified code; of the meter
  *     its pulses per second; {@link #AUTO} to let feedback, reading or meter go their own way again
  */
 public record Provocation(Cause cause, int value) {
@@ -21,6 +21,7 @@ public record Provocation(Cause cause, int value) {
         VOLTS_CODE("volts-code", "set the volts reading"),
         AMPS_CODE("amps-code", "set the amps reading"),
         PRESSURE_CODE("pressure-code", "set the pressure reading"),
+        CONVERTER("converter", "stop the converter"),
         METER_HZ("meter-hz", "turn the meter"),
         RESTART("restart", "reset the board");
 

@@ -45,8 +45,7 @@ final class RefusalChecks {
     private static String length(Trial trial) throws Broken, StandException {
         int tried = 0;
         for (MessageType type : MessageType.values()) {
-            // A hello is answered whatever it carries.
-            if (type.isFromBoard() || type == MessageType.HELLO) {
+            if (type.isFromBoard()) {
                 continue;
             }
             wrongLength(trial, type, type.longestPayload() + 1);
@@ -80,6 +79,7 @@ final class RefusalChecks {
                 new Out(MessageType.BLOB_READ, 3, Payload.of(4).u8(1).u16(0).u8(65)),
                 new Out(MessageType.BLOB_WRITE, 1, Payload.of(4).u8(2)),
                 new Out(MessageType.BLOB_WRITE, 2, Payload.of(4).u8(1).u16(256)),
+                new Out(MessageType.BLOB_WRITE, 3, Payload.of(5).u8(1).u16(255)),
                 new Out(MessageType.BLOB_COMMIT, 2, Payload.of(5).u8(1)),
                 new Out(MessageType.BLOB_COMMIT, 2, Payload.of(5).u8(1).u16(257)),
                 new Out(MessageType.WINDOWS, 1, Payload.of(2).u16(99)),

@@ -44,6 +44,7 @@ public final class SimulatedProvoker implements Provoker {
             case VOLTS_CODE -> hold(ChannelRole.VOLTS_AT_PINS, what);
             case AMPS_CODE -> hold(ChannelRole.SUPPLY_AMPS, what);
             case PRESSURE_CODE -> hold(ChannelRole.OUTLET_PRESSURE, what);
+            case CONVERTER -> board.stopConverter(what.value() == 0);
             case METER_HZ -> board.holdMeter(what.value());
             case RESTART -> board.reset(ResetCause.WATCHDOG);
         }

@@ -315,7 +315,7 @@ final class Trial {
 
     private static int restValue(Provocation.Cause cause) {
         return switch (cause) {
-            case EMERGENCY_STOP, GUARD, LEVEL, OVERRIDE -> 1;
+            case EMERGENCY_STOP, GUARD, LEVEL, OVERRIDE, CONVERTER -> 1;
             case FEEDBACK, VOLTS_CODE, AMPS_CODE, PRESSURE_CODE, METER_HZ, RESTART -> Provocation.AUTO;
         };
     }

@@ -13,7 +13,7 @@ import org.pumpwright.protocol.Windows;
 
 /** Pulse windows against themselves and against the samples of the same time. Thread-safe. */
 final class WindowChecks {
-    private static final int PERIOD_MILLIS = 200;
+    private static final int PERIOD_MILLIS = 100;
     private static final int METER_HZ = 100;
     private static final long MASK_U32 = 0xFFFF_FFFFL;
 
@@ -30,7 +30,7 @@ final class WindowChecks {
         }
         boolean turned = turn(trial);
         trial.stream(10);
-        trial.talk().listen(Duration.ofMillis(300));
+        trial.talk().listen(Duration.ofMillis(200));
         int mark = trial.talk().mark();
         trial.acknowledged(new Windows(PERIOD_MILLIS));
         trial.talk().listen(Duration.ofMillis(6 * PERIOD_MILLIS));
@@ -43,7 +43,7 @@ final class WindowChecks {
                     .toList();
             trial.demand(
                     own.size() >= 4,
-                    "meter %d: about 6 windows of 200 ms in 1.2 s expected; %d came",
+                    "meter %d: about 6 windows of 100 ms in 0.6 s expected; %d came",
                     meter,
                     own.size());
             edges += oneMeter(trial, own, samples);
@@ -87,7 +87,7 @@ final class WindowChecks {
                     window.begin(),
                     before.end());
             double millis = trial.millis(window.begin(), window.end());
-            trial.demand(Math.abs(millis - PERIOD_MILLIS) <= 6, "a window of 200 ms is %.1f ms long", millis);
+            trial.demand(Math.abs(millis - PERIOD_MILLIS) <= 6, "a window of 100 ms is %.1f ms long", millis);
             itself(trial, before, window);
             counted(trial, window, samples);
             edges += window.edges();

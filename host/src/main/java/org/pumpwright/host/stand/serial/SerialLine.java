@@ -28,6 +28,7 @@ public final class SerialLine implements Line {
 
     private final String name;
     private final SerialPort port;
+    private final FrameWritten written;
     private final BlockingQueue<byte[]> incoming = new ArrayBlockingQueue<>(CHUNKS_KEPT);
     private final BlockingQueue<byte[]> outgoing = new ArrayBlockingQueue<>(FRAMES_WAITING);
     private final AtomicBoolean closed = new AtomicBoolean();
@@ -42,9 +43,10 @@ public final class SerialLine implements Line {
     private byte[] rest = new byte[0];
 
     /** Takes over a port that is open. */
-    SerialLine(String name, SerialPort port) {
+    SerialLine(String name, SerialPort port, FrameWritten written) {
         this.name = name;
         this.port = port;
+        this.written = written;
         reader = new Thread(this::read, "serial reader " + name);
         writer = new Thread(this::write, "serial writer " + name);
         reader.setDaemon(true);
@@ -153,6 +155,9 @@ public final class SerialLine implements Line {
                 writingSince = System.nanoTime();
                 whole = port.writeBytes(bytes, bytes.length) == bytes.length;
                 writingSince = 0;
+                if (whole) {
+                    written.written(bytes, System.nanoTime());
+                }
                 unsent.decrementAndGet();
             }
         } catch (InterruptedException e) {

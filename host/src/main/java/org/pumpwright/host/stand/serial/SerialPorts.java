@@ -64,6 +64,18 @@ public final class SerialPorts {
      * @throws StandException {@code NO_PORT}, {@code PORT_BUSY}, {@code NO_RIGHTS} or {@code PORT_FAULT}
      */
     public static Line open(String path, int baud) throws StandException {
+        return open(path, baud, (bytes, nanoTime) -> {});
+    }
+
+    /**
+     * Opens a port as {@link #open(String, int)} does, and tells when what is sent has been handed to the system.
+     *
+     * @param path path or name of the port
+     * @param baud line speed
+     * @param written told of each piece on the line's writer thread, which it must not hold up
+     * @throws StandException {@code NO_PORT}, {@code PORT_BUSY}, {@code NO_RIGHTS} or {@code PORT_FAULT}
+     */
+    public static Line open(String path, int baud, FrameWritten written) throws StandException {
         SerialNative.prepare();
         hookOnce();
         SerialPort port = find(path);
@@ -73,7 +85,7 @@ public final class SerialPorts {
         if (!port.openPort(0)) {
             throw refused(path, port.getLastErrorCode());
         }
-        return new SerialLine(path, port);
+        return new SerialLine(path, port, written);
     }
 
     private static SerialPort find(String path) throws StandException {

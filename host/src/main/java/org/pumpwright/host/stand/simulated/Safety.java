@@ -14,6 +14,7 @@ import org.pumpwright.protocol.SelfTestPart;
  */
 final class Safety {
     private static final int PROOF_MILLIS = 200;
+    private static final int CONVERTER_MILLIS = 50;
     private static final int CONTACTOR_DID_NOT_CLOSE = 0;
     private static final int CONTACTOR_OPENED = 1;
 
@@ -28,7 +29,9 @@ final class Safety {
     private BoardState state = BoardState.SAFE;
     private int stateMillis;
     private boolean letGo;
+    private int letGoMillis;
     private int silentMillis;
+    private int staleMillis;
     private int failed;
 
     /** Hears of each change of state. */
@@ -87,6 +90,7 @@ final class Safety {
         limits.begin();
         contactor.pull(true);
         letGo = false;
+        staleMillis = 0;
     }
 
     /** To safe at once, if there is anything to make safe. */
@@ -95,10 +99,15 @@ final class Safety {
         if (state != BoardState.ARMED && state != BoardState.PROVING) {
             return;
         }
-        contactor.pull(false);
-        letGo = true;
+        letGo();
         enter(BoardState.SAFE);
         told.event(EventKind.MADE_SAFE, reason, detail);
+    }
+
+    private void letGo() {
+        contactor.pull(false);
+        letGo = true;
+        letGoMillis = 0;
     }
 
     /** As after power-up: whatever was, the contactor falls and nothing is remembered. */
@@ -111,31 +120,50 @@ final class Safety {
         silentMillis = 0;
     }
 
-    /** One millisecond, with what the board reads at its end. */
-    void millisecond(LimitsWatch.Moment now) {
+    /**
+     * One millisecond, with what the board reads at its end.
+     *
+     * @param millisSinceReading for how long the converter has given no new reading
+     */
+    void millisecond(LimitsWatch.Moment now, int millisSinceReading) {
         contactor.millisecond();
         inputs.forEach(InputFilter::read);
         feedback.set(contactor.feedbackClosed());
         feedback.read();
         stateMillis++;
         silentMillis++;
-        if (state == BoardState.SAFE) {
+        if (state == BoardState.SAFE || state == BoardState.LOCKED) {
             proveLetGo();
-        } else if (state != BoardState.LOCKED) {
-            watch(now);
+            return;
         }
+        staleMillis = Math.min(millisSinceReading, staleMillis + 1);
+        watch(now);
     }
 
     private void proveLetGo() {
-        if (!letGo || stateMillis < PROOF_MILLIS) {
+        if (!letGo || ++letGoMillis < PROOF_MILLIS) {
             return;
         }
         letGo = false;
         if (feedback.closed()) {
-            failed = SelfTestPart.CONTACTOR_FEEDBACK.bit();
+            lock(SelfTestPart.CONTACTOR_FEEDBACK);
+        }
+    }
+
+    /** A second fault of a locked board is kept for its refusals, but it is no second event. */
+    private void lock(SelfTestPart part) {
+        failed |= part.bit();
+        if (state != BoardState.LOCKED) {
             enter(BoardState.LOCKED);
             told.event(EventKind.LOCKED, SafeReason.HARDWARE, failed);
         }
+    }
+
+    /** Without new readings the limits would go on judging nothing. */
+    private void lockForConverter() {
+        drives.forEach(DriveOutput::off);
+        letGo();
+        lock(SelfTestPart.CONVERTER);
     }
 
     private void watch(LimitsWatch.Moment now) {
@@ -147,6 +175,8 @@ final class Safety {
             makeSafe(trip.get().reason(), trip.get().reading());
         } else if (silentMillis > limits.present().linkTimeOutMs()) {
             makeSafe(SafeReason.LINK_LOST, 0);
+        } else if (staleMillis >= CONVERTER_MILLIS) {
+            lockForConverter();
         } else {
             watchContactor();
         }

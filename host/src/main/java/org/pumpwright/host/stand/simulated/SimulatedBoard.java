@@ -104,12 +104,13 @@ public final class SimulatedBoard {
         int applied = drives.get(0).applied();
         pins.millisecond(time.nanos(), new Duty(applied), safety.contactor().closed());
         time.millisecond();
-        safety.millisecond(new LimitsWatch.Moment(
+        LimitsWatch.Moment now = new LimitsWatch.Moment(
                 pins.now(ChannelRole.SUPPLY_AMPS),
                 pins.now(ChannelRole.OUTLET_PRESSURE),
                 pins.now(ChannelRole.VOLTS_AT_PINS),
                 applied,
-                applied));
+                applied);
+        safety.millisecond(now, pins.millisSinceReading());
         commands.millisecond();
         sendWhatIsDue();
     }
@@ -144,6 +145,11 @@ public final class SimulatedBoard {
     /** Holds a channel at a left-justified code, or lets it follow the plant again when empty. */
     public void holdReading(ChannelRole role, OptionalInt code) {
         pins.hold(role, code);
+    }
+
+    /** Stops the converter, so that it gives no new readings, or lets it run again. */
+    public void stopConverter(boolean stopped) {
+        pins.stopConverter(stopped);
     }
 
     /** Lets the first meter turn at a frequency in Hz, or follow the plant again when negative. */
@@ -182,13 +188,12 @@ public final class SimulatedBoard {
         }
     }
 
-    /** A hello is answered whatever it carries: a later version may have something to say in it. */
+    /** A make-safe is obeyed before it is refused: whatever else it carries, it says so. */
     private void answer(Received.Malformed malformed) {
-        if (malformed.type() == MessageType.HELLO.code()) {
-            sendIdentity();
-        } else {
-            send(malformed.refusal());
+        if (malformed.type() == MessageType.MAKE_SAFE.code()) {
+            safety.makeSafe(SafeReason.HOST_ASKED, 0);
         }
+        send(malformed.refusal());
     }
 
     private void sendWhatIsDue() {

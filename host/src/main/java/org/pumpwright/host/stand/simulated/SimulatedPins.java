@@ -28,6 +28,8 @@ final class SimulatedPins {
 
     private PlantReading reading;
     private int conversions;
+    private boolean converterStopped;
+    private int millisSinceReading;
     private List<AnalogWindow> lastWindows;
 
     SimulatedPins(Plant plant, Channels channels, BoardTime time) {
@@ -53,8 +55,23 @@ final class SimulatedPins {
             }
         }
         meters.forEach(meter -> meter.countBefore(nowNanos + MILLI_NANOS));
+        if (converterStopped) {
+            millisSinceReading++;
+            return;
+        }
         channels.analogs().forEach(channel -> analogs.get(channel.index()).convert(channel.code(si(channel.role()))));
         conversions++;
+        millisSinceReading = 0;
+    }
+
+    /** Stops the converter, or lets it run again. */
+    void stopConverter(boolean stopped) {
+        converterStopped = stopped;
+    }
+
+    /** For how long the converter has given no new reading; 0 when it runs. */
+    int millisSinceReading() {
+        return millisSinceReading;
     }
 
     private double si(ChannelRole role) {

@@ -13,6 +13,7 @@ import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandException.Trouble;
 import org.pumpwright.protocol.Acknowledge;
 import org.pumpwright.protocol.BoardMessage;
+import org.pumpwright.protocol.Event;
 import org.pumpwright.protocol.ForeignBoard;
 import org.pumpwright.protocol.FrameDecoder;
 import org.pumpwright.protocol.FrameEncoder;
@@ -23,7 +24,6 @@ import org.pumpwright.protocol.KeepAlive;
 import org.pumpwright.protocol.MakeSafe;
 import org.pumpwright.protocol.Received;
 import org.pumpwright.protocol.Refuse;
-import org.pumpwright.protocol.Sample;
 import org.pumpwright.protocol.line.Wire;
 
 /**
@@ -34,6 +34,7 @@ import org.pumpwright.protocol.line.Wire;
  */
 final class Conversation {
     private static final int BUFFER_BYTES = 4096;
+    private static final Duration SECOND_HEARING = Duration.ofMillis(50);
 
     private final Line line;
     private final WireTiming timing;
@@ -41,6 +42,7 @@ final class Conversation {
     private final Deque<BoardMessage> heard = new ArrayDeque<>();
     private final byte[] buffer = new byte[BUFFER_BYTES];
     private final FrameDecoder decoder = new FrameDecoder(this::take);
+    private final LinkTally tally = new LinkTally();
 
     private @Nullable Identity identity;
     private @Nullable ForeignBoard foreign;
@@ -48,6 +50,7 @@ final class Conversation {
     private long lastSignOfLife;
     private long lastSample;
     private boolean heardSample;
+    private int newestEvent;
 
     Conversation(Line line, WireTiming timing) {
         this.line = line;
@@ -142,6 +145,9 @@ final class Conversation {
             pump(nanoTime());
         }
         if (heard.isEmpty()) {
+            hearAgain();
+        }
+        if (heard.isEmpty()) {
             checkNotSilent();
             pump(until);
         }
@@ -151,6 +157,20 @@ final class Conversation {
     /** Forgets what was heard of this sort. */
     void forget(Predicate<BoardMessage> sort) {
         heard.removeIf(sort);
+    }
+
+    /** The number of the event after the newest that was heard. */
+    int nextEvent() {
+        return (newestEvent + 1) & 0xFFFF;
+    }
+
+    LinkCounts counts() {
+        return tally.counts();
+    }
+
+    /** From now on samples must come; what came before, an opening that took long above all, is no silence. */
+    void expectSamples() {
+        lastSample = nanoTime();
     }
 
     /** From now on the board hears a sign of life as often as it needs one. */
@@ -221,21 +241,40 @@ final class Conversation {
     }
 
     private void take(Received received) {
+        tally.take(received);
         if (received instanceof Received.Good good && good.message() instanceof BoardMessage message) {
-            if (message instanceof Identity who) {
-                identity = who;
-            } else {
-                heard.add(message);
-                heardSample |= message instanceof Sample;
-            }
+            take(message);
         } else if (received instanceof Received.Foreign other) {
             other.board().ifPresent(board -> foreign = board);
         }
-        // Samples that were dropped or malformed show as gaps in the board's time; the run counts them there.
+    }
+
+    private void take(BoardMessage message) {
+        if (message instanceof Identity who) {
+            identity = who;
+            return;
+        }
+        heard.add(message);
+        heardSample |= Timeline.isSample(message);
+        if (message instanceof Event event) {
+            newestEvent = event.number();
+        }
+    }
+
+    private boolean isSilent() {
+        return nanoTime() - lastSample > timing.silence().toNanos();
+    }
+
+    /** On a machine that was kept busy the line's own thread may have been away as long as this one: it gets a moment. */
+    private void hearAgain() throws StandException {
+        long until = nanoTime() + SECOND_HEARING.toNanos();
+        while (isSilent() && nanoTime() < until) {
+            pump(until);
+        }
     }
 
     private void checkNotSilent() throws StandException {
-        if (nanoTime() - lastSample > timing.silence().toNanos()) {
+        if (isSilent()) {
             throw trouble(
                     Trouble.SILENT,
                     "%s: no sample for %d ms. Check the board's supply and the cable, then start the run again.",

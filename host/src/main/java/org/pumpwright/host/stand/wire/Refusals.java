@@ -49,7 +49,9 @@ final class Refusals {
     static String openInputs(Inputs inputs) {
         List<String> open = new ArrayList<>();
         if (!inputs.emergencyStopClosed()) {
-            open.add("the emergency stop is pressed or its loop is open. Release it and start again.");
+            open.add(
+                    "the emergency stop is pressed or its loop is open. Release it, press the stand's own START where it"
+                            + " has one, and start again; if that does not help, look at the loop's fuse and wires.");
         }
         if (!inputs.guardClosed()) {
             open.add("the guard is open. Close it and start again.");

@@ -17,6 +17,7 @@ import org.pumpwright.host.stand.StandSignal;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.MeterChannel;
+import org.pumpwright.host.trace.Sample;
 import org.pumpwright.protocol.Arm;
 import org.pumpwright.protocol.BoardMessage;
 import org.pumpwright.protocol.Drive;
@@ -28,8 +29,6 @@ import org.pumpwright.protocol.Limits;
 import org.pumpwright.protocol.MakeSafe;
 import org.pumpwright.protocol.ReadLimits;
 import org.pumpwright.protocol.ResetCause;
-import org.pumpwright.protocol.Sample;
-import org.pumpwright.protocol.SampleKind;
 
 /**
  * A stand on a byte line. The line is pumped by the thread that calls {@link #await} and by nothing else, so the sign of
@@ -85,8 +84,8 @@ public final class WireStand implements Stand {
             // A board that an earlier host left armed is safe now; what it said before that is of no use.
             talk.request(new MakeSafe(), timing.tries());
             talk.forget(message -> true);
-            talk.request(
-                    new org.pumpwright.protocol.Stream(timing.samplePeriodMillis(), SampleKind.WHOLE), timing.tries());
+            talk.request(timing.stream(), timing.tries());
+            talk.expectSamples();
             return identity(board, limits);
         } catch (StandException e) {
             session = null;
@@ -99,13 +98,16 @@ public final class WireStand implements Stand {
     public void arm() throws StandException {
         Session now = session();
         Conversation talk = now.talk();
-        // Asked once only: a repeated arm could undo a make-safe that came between.
-        talk.request(new Arm(now.board().bootId()), 1);
+        // Begun before the board is asked, so that a make-safe that comes meanwhile ends them, even if its frame gets
+        // lost.
         talk.beginSignsOfLife();
+        // What happened before is no answer to this.
+        talk.forget(message -> message instanceof Event);
+        askToArm(now);
         Optional<BoardMessage> proof = talk.waitFor(m -> m instanceof Event, PROOF);
         if (proof.isPresent() && proof.get() instanceof Event event && event.kind() == EventKind.ARMED) {
             // Samples from before would look as if the board had made safe since.
-            talk.forget(message -> message instanceof Sample);
+            talk.forget(Timeline::isSample);
             return;
         }
         talk.makeSafe();
@@ -123,6 +125,16 @@ public final class WireStand implements Stand {
                 "%s: the board did not say within %d ms that it is armed. Check the cable, then start again.",
                 talk.line().name(),
                 PROOF.toMillis());
+    }
+
+    private static void askToArm(Session now) throws StandException {
+        try {
+            // Asked once only: a repeated arm could undo a make-safe that came between.
+            now.talk().request(new Arm(now.board().bootId()), 1);
+        } catch (StandException e) {
+            now.talk().endSignsOfLife();
+            throw e;
+        }
     }
 
     @Override
@@ -145,6 +157,15 @@ public final class WireStand implements Stand {
         }
     }
 
+    /**
+     * What the line has brought since the stand was last opened.
+     *
+     * @throws IllegalStateException when the stand is not open
+     */
+    public LinkCounts link() {
+        return session().talk().counts();
+    }
+
     @Override
     public void makeSafe() {
         Session now = session;
@@ -163,40 +184,48 @@ public final class WireStand implements Stand {
         }
     }
 
-    private Optional<StandSignal> signal(Session now, BoardMessage message) throws StandException {
-        if (message instanceof Sample raw) {
-            return Optional.of(sample(now, raw));
+    private static Optional<StandSignal> signal(Session now, BoardMessage message) throws StandException {
+        Optional<Sample> sample = now.timeline().sample(message);
+        if (sample.isPresent()) {
+            return Optional.of(measured(now, sample.get()));
         }
         return message instanceof Event event ? event(now, event) : Optional.empty();
     }
 
-    private static StandSignal sample(Session now, Sample raw) throws StandException {
-        org.pumpwright.host.trace.Sample sample = now.timeline().sample(raw);
+    private static StandSignal measured(Session now, Sample sample) throws StandException {
         if (now.talk().givesSignsOfLife() && !sample.armed()) {
             now.talk().endSignsOfLife();
-            return reasonAskedFor(now, raw, sample);
+            return reasonAskedFor(now, sample);
         }
         return new StandSignal.Measured(sample);
     }
 
-    /** The board is safe and its event has not come: it holds the last few, and sends them again. */
-    private static StandSignal reasonAskedFor(Session now, Sample raw, org.pumpwright.host.trace.Sample sample)
-            throws StandException {
-        Optional<BoardMessage> event = Optional.empty();
+    /**
+     * The board is safe and its event has not come: it holds the last few, and sends them again. They are asked for from the
+     * one after the newest that was heard, because a short sample does not tell the number of the newest.
+     */
+    private static StandSignal reasonAskedFor(Session now, Sample sample) throws StandException {
+        Conversation talk = now.talk();
         try {
-            now.talk().request(new EventsFrom(raw.events()), 1);
-            event = now.talk().waitFor(m -> m instanceof Event e && e.kind() != EventKind.ARMED, Duration.ZERO);
+            talk.request(new EventsFrom(talk.nextEvent()), 1);
         } catch (StandException e) {
             if (e.trouble() != Trouble.NO_ANSWER && e.trouble() != Trouble.REFUSED) {
                 throw e;
             }
         }
-        return event.isPresent() && event.get() instanceof Event told
-                ? now.causes().signal(told, now.timeline().nanosNear(told.time()))
-                : new StandSignal.MadeSafe(
-                        StandSignal.Cause.UNKNOWN,
-                        sample.boardNanos(),
-                        "the board made safe, its reason was lost on the line");
+        Optional<BoardMessage> event = talk.waitFor(WireStand::isReason, Duration.ZERO);
+        if (event.isPresent() && event.get() instanceof Event told) {
+            // It may have come twice: late, and again because it was asked for.
+            talk.forget(m -> m instanceof Event again && again.number() == told.number());
+            return now.causes().signal(told, now.timeline().nanosNear(told.time()));
+        }
+        return new StandSignal.MadeSafe(
+                StandSignal.Cause.UNKNOWN, sample.boardNanos(), "the board made safe, its reason was lost on the line");
+    }
+
+    private static boolean isReason(BoardMessage message) {
+        return message instanceof Event event
+                && (event.kind() == EventKind.MADE_SAFE || event.kind() == EventKind.LOCKED);
     }
 
     private static Optional<StandSignal> event(Session now, Event event) throws StandException {

@@ -27,6 +27,8 @@ final class BrokenFirmwareTest {
             Map.entry("drives-unarmed", "drive and dither are refused unless armed, and move nothing"),
             Map.entry("ignores-guard", "an open guard makes safe, keeps from arming, and arms nothing when it closes"),
             Map.entry("ignores-link-loss", "a lost link makes safe within its time, driving or not"),
+            Map.entry("ignores-long-make-safe", "make-safe with a payload is obeyed and then refused"),
+            Map.entry("ignores-still-converter", "a converter that stands still locks until a reset"),
             Map.entry(
                     "keeps-drive-through-reset",
                     "a reset while driving leaves it safe, silent, and under a new boot id"),

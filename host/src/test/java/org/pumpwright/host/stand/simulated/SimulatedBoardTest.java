@@ -1,18 +1,23 @@
 package org.pumpwright.host.stand.simulated;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.pumpwright.host.bench.TestStands;
+import org.pumpwright.protocol.Acknowledge;
+import org.pumpwright.protocol.Arm;
 import org.pumpwright.protocol.Blob;
 import org.pumpwright.protocol.BlobCommit;
 import org.pumpwright.protocol.BlobWrite;
 import org.pumpwright.protocol.BoardMessage;
 import org.pumpwright.protocol.Event;
+import org.pumpwright.protocol.EventKind;
 import org.pumpwright.protocol.EventsFrom;
 import org.pumpwright.protocol.FrameDecoder;
 import org.pumpwright.protocol.FrameEncoder;
@@ -20,16 +25,20 @@ import org.pumpwright.protocol.Hello;
 import org.pumpwright.protocol.HostMessage;
 import org.pumpwright.protocol.Identity;
 import org.pumpwright.protocol.Limits;
+import org.pumpwright.protocol.MessageType;
 import org.pumpwright.protocol.Octets;
 import org.pumpwright.protocol.ReadLimits;
 import org.pumpwright.protocol.Received;
 import org.pumpwright.protocol.Refuse;
 import org.pumpwright.protocol.RefuseReason;
 import org.pumpwright.protocol.ResetCause;
+import org.pumpwright.protocol.SafeReason;
 import org.pumpwright.protocol.SampleKind;
+import org.pumpwright.protocol.SelfTestPart;
 import org.pumpwright.protocol.ShortSample;
 import org.pumpwright.protocol.Stream;
 import org.pumpwright.protocol.line.Crc16;
+import org.pumpwright.protocol.line.Wire;
 
 /** What the conformance script does not see from its end of the line. */
 final class SimulatedBoardTest {
@@ -94,6 +103,69 @@ final class SimulatedBoardTest {
         say(new BlobWrite(Blob.CALIBRATION, 32, Octets.of(new byte[32])));
         run(50);
         assertThat(all(Refuse.class)).isEmpty();
+    }
+
+    @Test
+    void aHelloThatCarriesSomethingIsRefused() {
+        board.receive(FrameEncoder.encodeRaw(Wire.VERSION, MessageType.HELLO.code(), 7, new byte[] {1, 2, 3}));
+        run(5);
+
+        assertThat(heard).containsExactly(new Refuse(7, MessageType.HELLO.code(), RefuseReason.WRONG_LENGTH, 3));
+    }
+
+    @Test
+    void aMakeSafeThatCarriesSomethingIsObeyedAndRefused() {
+        arm();
+
+        board.receive(FrameEncoder.encodeRaw(Wire.VERSION, MessageType.MAKE_SAFE.code(), 7, new byte[] {1}));
+        run(5);
+
+        assertThat(all(Event.class)).extracting(Event::reason).containsExactly(SafeReason.HOST_ASKED);
+        assertThat(all(Refuse.class))
+                .containsExactly(new Refuse(7, MessageType.MAKE_SAFE.code(), RefuseReason.WRONG_LENGTH, 1));
+        assertThat(all(Acknowledge.class)).isEmpty();
+    }
+
+    @Test
+    void aConverterThatStandsStillLocksAndAWeldedContactorIsStillFound() {
+        arm();
+        board.holdFeedback(Optional.of(true));
+        board.stopConverter(true);
+
+        run(49);
+        assertThat(all(Event.class)).isEmpty();
+        run(2);
+        assertThat(all(Event.class))
+                .extracting(Event::kind, Event::reason, Event::detail)
+                .containsExactly(tuple(EventKind.LOCKED, SafeReason.HARDWARE, SelfTestPart.CONVERTER.bit()));
+        run(300);
+        say(new Arm(1));
+        assertThat(all(Event.class)).hasSize(1);
+        assertThat(all(Refuse.class))
+                .extracting(Refuse::reason, Refuse::detail)
+                .containsExactly(tuple(
+                        RefuseReason.LOCKED, SelfTestPart.CONVERTER.bit() | SelfTestPart.CONTACTOR_FEEDBACK.bit()));
+    }
+
+    @Test
+    void aFeedbackThatIsClosedAtPowerUpKeepsFromArmingAndLocksNothing() {
+        board.holdFeedback(Optional.of(true));
+        board.reset(ResetCause.POWER_ON);
+        open();
+        run(1000);
+        heard.clear();
+        say(new Hello());
+        say(new Arm(all(Identity.class).get(0).bootId()));
+
+        assertThat(all(Event.class)).isEmpty();
+        assertThat(all(Refuse.class)).extracting(Refuse::reason).containsExactly(RefuseReason.CONTACTOR_CLOSED);
+    }
+
+    private void arm() {
+        say(new Arm(1));
+        run(30);
+        assertThat(all(Event.class)).extracting(Event::kind).containsExactly(EventKind.ARMED);
+        heard.clear();
     }
 
     @Test

@@ -48,7 +48,8 @@ final class SimulatedStandTest extends StandContract {
             assertThat(madeSafe(stand).words()).isEqualTo("the emergency stop was pressed");
             assertThatThrownBy(stand::arm)
                     .hasMessage("simulated board: the board refused 'arm': the emergency stop is pressed or its loop is"
-                            + " open. Release it and start again.");
+                            + " open. Release it, press the stand's own START where it has one, and start again; if that does"
+                            + " not help, look at the loop's fuse and wires.");
         }
     }
 
