@@ -118,7 +118,7 @@ public final class Acceptance {
         checkFits(bench);
         // Read before the stand is opened: a wrong file must not cost a reset of the board.
         List<HealthyCurve> curves = shelf.curves();
-        Stands.Reached reached = stands.reach(bench.description(), order.reach());
+        Stands.Reached reached = stands.reach(bench.description(), order.reach(), plan.kind());
         try (Stand stand = reached.stand()) {
             StandIdentity identity = stand.open();
             Conditions conditions = conditions(bench, identity);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plant.Plant;
 import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.stand.Stand;
@@ -83,15 +84,16 @@ public final class Stands {
     /**
      * Makes a stand, not yet opened.
      *
+     * @param kind of unit that hangs on a simulated stand where none was chosen
      * @throws OrderException when no port is given and none is found
      */
-    public Reached reach(StandDescription description, Reach reach) throws OrderException {
+    public Reached reach(StandDescription description, Reach reach, UnitKind kind) throws OrderException {
         if (description.connection() instanceof Connection.Serial serial) {
             Stand stand = serial(description, port(description, serial, reach), serial.baud(), timing);
             return new Reached(stand, Optional.empty());
         }
         checkNoPort(description, reach);
-        Plant plant = plant(reach);
+        Plant plant = plant(reach, kind);
         SimulatedBoard board = new SimulatedBoard(plant, description.channels());
         double pace = reach.pace().orElse(0);
         return new Reached(
@@ -116,7 +118,7 @@ public final class Stands {
             }
         }
         checkNoPort(description, reach);
-        SimulatedBoard board = new SimulatedBoard(plant(reach), description.channels());
+        SimulatedBoard board = new SimulatedBoard(plant(reach, UnitKind.PUMP_12V), description.channels());
         try (Line line = new SimulatedLine(board, reach.pace().orElse(0))) {
             return Conformance.of(line, new SimulatedProvoker(board), told);
         }
@@ -128,8 +130,8 @@ public final class Stands {
         return given.isPresent() ? given.get() : onlyPort(description);
     }
 
-    private static Plant plant(Reach reach) {
-        return reach.unit().orElseGet(() -> PracticeUnit.healthy(1)).plant();
+    private static Plant plant(Reach reach, UnitKind kind) {
+        return reach.unit().orElseGet(() -> PracticeUnit.healthy(kind, 1)).plant();
     }
 
     private static void checkNoPort(StandDescription description, Reach reach) throws OrderException {

@@ -52,7 +52,7 @@ final class AcceptCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Acceptance.Order order = new Acceptance.Order(
                 reach.stand,
-                new Stands.Reach(Optional.ofNullable(reach.port), simulated.unit(), simulated.pace(), answers.answers),
+                new Stands.Reach(Optional.ofNullable(reach.port), simulated.unit(workshop.shelf().model(model).kind()), simulated.pace(), answers.answers),
                 model,
                 Optional.ofNullable(plan),
                 papers.serial,

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.quantity.Temperature;
 import org.pumpwright.host.quantity.UnitSystem;
@@ -50,7 +51,7 @@ final class StandShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach()).stand()) {
+        try (Stand stand = workshop.stands().reach(description, reach.reach(), UnitKind.PUMP_12V).stand()) {
             StandIdentity board = stand.open();
             PrintWriter out = spec.commandLine().getOut();
             out.println(description.title() + " (" + description.id() + ")");

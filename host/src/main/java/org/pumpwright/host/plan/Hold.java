@@ -8,6 +8,7 @@ import org.pumpwright.host.quantity.Require;
  * outlet, pulses that should not be there. Thread-safe.
  *
  * @param name of the step
+ * @param reads what is read from it
  * @param duty the set point
  * @param seconds how long it is held
  * @param rampSeconds time from 0 to fully on on the way there and back
@@ -17,6 +18,7 @@ import org.pumpwright.host.quantity.Require;
  */
 public record Hold(
         String name,
+        Reading reads,
         Duty duty,
         double seconds,
         double rampSeconds,

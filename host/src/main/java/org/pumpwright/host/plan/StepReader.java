@@ -110,6 +110,7 @@ final class StepReader {
     private static Hold hold(Node node) {
         return new Hold(
                 node.text("name"),
+                Reading.ofWord(node.text("reads")),
                 Duty.ofPercent(node.number("duty_percent")),
                 node.number("seconds"),
                 node.number("ramp_seconds"),

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  *
  * @param parts the faults, at least one
  */
-public record FaultMix(List<Part> parts) {
+public record FaultMix(List<Part> parts) implements Fault {
 
     /**
      * One fault of a mix.
@@ -58,7 +58,18 @@ public record FaultMix(List<Part> parts) {
         return faulty;
     }
 
+    @Override
+    public String word() {
+        return toString();
+    }
+
+    @Override
+    public boolean ofTheStand() {
+        return parts.stream().allMatch(part -> part.fault().ofTheStand());
+    }
+
     /** What is wrong, one sentence for each fault. */
+    @Override
     public String sentence() {
         return parts.stream().map(part -> part.fault().sentence()).collect(Collectors.joining(" "));
     }

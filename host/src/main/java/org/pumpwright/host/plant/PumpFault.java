@@ -4,7 +4,7 @@ package org.pumpwright.host.plant;
  * What can be wrong with the unit or with the stand, as a change of parameters. The sizes per severity are assumed
  * starting values from memory (docs/metrology/plant.md lists them). Thread-safe.
  */
-public enum PumpFault {
+public enum PumpFault implements Fault {
     HEALTHY("healthy", "Unit and stand are in good order."),
     SLIP("slip", "Worn valves or diaphragms let liquid back, more so at high pressure."),
     DEAD_CHAMBER("dead-chamber", "One chamber delivers little or nothing: debris in a valve or a torn diaphragm."),
@@ -76,17 +76,17 @@ public enum PumpFault {
         };
     }
 
-    /** The shop's word, usable on a command line: lower case with hyphens. */
+    @Override
     public String word() {
         return word;
     }
 
-    /** One plain sentence that says what is wrong. */
+    @Override
     public String sentence() {
         return sentence;
     }
 
-    /** Whether the stand is at fault rather than the unit. */
+    @Override
     public boolean ofTheStand() {
         return switch (this) {
             case LEAD_RESISTANCE, LOW_SUPPLY, NOZZLE_PLUGGED, NOZZLE_WORN, RECIRCULATION_OPEN, HOSES_UNPURGED -> true;

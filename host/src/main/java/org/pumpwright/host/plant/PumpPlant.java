@@ -55,6 +55,15 @@ public final class PumpPlant implements Plant {
     }
 
     @Override
+    public void adjust(String setting, double value) {
+        switch (setting) {
+            case "outlet" -> turnOutletValve(value);
+            case "wiggle" -> wiggle(value > 0);
+            default -> Plant.super.adjust(setting, value);
+        }
+    }
+
+    @Override
     public PlantReading step(double seconds, double[] duties, boolean contactorClosed) {
         Range.check("step", seconds, Double.MIN_VALUE, LONGEST_STEP_SECONDS, "s");
         if (duties.length == 0) {

@@ -185,8 +185,8 @@ class PlanFileTest {
                                                 "leaks",
                                                 Optional.of(new Ask.End(Ask.Blame.UNIT, "the unit leaks")))),
                                 Map.of("outlet", 0.0)),
-                        new Hold("dead-head", Duty.FULL, 4, 0.5, 1, 0, 0),
-                        new Hold("starts", Duty.ofPercent(50), 3, 0.2, 10, 2.5, 300),
+                        new Hold("dead-head", Reading.DEAD_HEAD, Duty.FULL, 4, 0.5, 1, 0, 0),
+                        new Hold("starts", Reading.STARTS, Duty.ofPercent(50), 3, 0.2, 10, 2.5, 300),
                         new Ramp("thresholds", Duty.ofPercent(5), Duty.ofPercent(30), 1, true));
         assertThat(plan.leastSeconds()).isEqualTo(4 + 10 * 5.5 + 2 * 25, within(1e-9));
     }
@@ -197,10 +197,10 @@ class PlanFileTest {
         EditedFile steps = new EditedFile(good, folder);
         assertRefused(
                 steps.with("to_percent: 30", "to_percent: 5"),
-                ":37: steps[3].ramp.to_percent is 5, it must lie above from_percent, 5 (%)");
+                ":39: steps[3].ramp.to_percent is 5, it must lie above from_percent, 5 (%)");
         assertRefused(
                 steps.with("name: starts", "name: dead-head"),
-                ":27: steps[2].hold.name is \"dead-head\", which is taken in line 22 already");
+                ":28: steps[2].hold.name is \"dead-head\", which is taken in line 22 already");
         assertRefused(
                 steps.with("because: the unit leaks", ""),
                 ":16: steps[0].ask.answers[2].word ends the run, so it needs because: the reason for the record");

@@ -17,6 +17,7 @@ import org.pumpwright.host.plan.Measure;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.plan.PlanPoint;
 import org.pumpwright.host.plan.Ramp;
+import org.pumpwright.host.plan.Reading;
 import org.pumpwright.host.plan.Settle;
 import org.pumpwright.host.plan.Step;
 import org.pumpwright.host.plan.StopRules;
@@ -46,7 +47,7 @@ final class StepsTest {
                     new Ask.Answer("done", Optional.empty()),
                     new Ask.Answer("leaks", Optional.of(new Ask.End(Ask.Blame.UNIT, "the unit leaks")))),
             Map.of());
-    private static final Hold MOMENT = new Hold("moment", Duty.ofPercent(50), 1, 0.2, 1, 0.5, 0);
+    private static final Hold MOMENT = new Hold("moment", Reading.NOTHING, Duty.ofPercent(50), 1, 0.2, 1, 0.5, 0);
 
     private final StandDescription description = TestStands.described("simulated");
     private final List<RunEvent> heard = new ArrayList<>();
@@ -110,7 +111,7 @@ final class StepsTest {
 
     @Test
     void aHoldIsMarkedEachTime() throws Exception {
-        RunOutcome outcome = run(new Hold("starts", Duty.ofPercent(40), 1, 0.2, 4, 0.8, 0));
+        RunOutcome outcome = run(new Hold("starts", Reading.STARTS, Duty.ofPercent(40), 1, 0.2, 4, 0.8, 0));
 
         List<Stretch> holds = outcome.trace().stretches("starts", Stretch.Kind.HOLD);
         assertThat(holds).hasSize(4).allMatch(hold -> Math.abs(hold.seconds() - 1) < 0.05);
@@ -122,7 +123,7 @@ final class StepsTest {
     void theStandIsSafeWhileAPersonIsAskedAndOnlyTheAnswerArmsItAgain() throws Exception {
         operator = new ScriptedOperator("what?", "DONE ");
 
-        RunOutcome outcome = run(MOMENT, OUTLET, new Hold("after", Duty.ofPercent(60), 1, 0.2, 1, 0, 0));
+        RunOutcome outcome = run(MOMENT, OUTLET, new Hold("after", Reading.NOTHING, Duty.ofPercent(60), 1, 0.2, 1, 0, 0));
 
         assertThat(outcome.ending().completed()).as(outcome.ending().reason()).isTrue();
         assertThat(outcome.trace().answers())
@@ -199,7 +200,7 @@ final class StepsTest {
 
     @Test
     void nobodyAtTheStandEndsALongHold() throws Exception {
-        RunOutcome outcome = run(1000, new Hold("soak", Duty.ofPercent(50), 400, 0.5, 1, 0, 120));
+        RunOutcome outcome = run(1000, new Hold("soak", Reading.SOAK, Duty.ofPercent(50), 400, 0.5, 1, 0, 120));
 
         assertThat(outcome.ending())
                 .isEqualTo(new Ending(
@@ -213,7 +214,7 @@ final class StepsTest {
     void somebodyAtTheStandKeepsALongHoldGoing() throws Exception {
         operator = new ScriptedOperator("yes", "yes", "yes");
 
-        RunOutcome outcome = run(1000, new Hold("soak", Duty.ofPercent(50), 400, 0.5, 1, 0, 120));
+        RunOutcome outcome = run(1000, new Hold("soak", Reading.SOAK, Duty.ofPercent(50), 400, 0.5, 1, 0, 120));
 
         assertThat(outcome.ending().completed()).as(outcome.ending().reason()).isTrue();
         assertThat(operator.asked()).containsExactly("soak", "soak", "soak");

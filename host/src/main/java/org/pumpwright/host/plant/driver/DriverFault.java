@@ -1,12 +1,13 @@
 package org.pumpwright.host.plant.driver;
 
+import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
 
 /**
  * What can be wrong with a driver module, as a change of parameters; where the three severities are alike the sentence
  * names no degree. The sizes are assumed (docs/metrology/plant-other-units.md). Thread-safe.
  */
-public enum DriverFault {
+public enum DriverFault implements Fault {
     HEALTHY("healthy", "The module is in good order.") {
         @Override
         public DriverParameters applyTo(DriverParameters p, Severity s) {
@@ -118,17 +119,17 @@ public enum DriverFault {
     /** The parameters of the given module after this fault has come to it. */
     public abstract DriverParameters applyTo(DriverParameters p, Severity s);
 
-    /** The shop's word, usable on a command line: lower case with hyphens. */
+    @Override
     public String word() {
         return word;
     }
 
-    /** One plain sentence that says what is wrong. */
+    @Override
     public String sentence() {
         return sentence;
     }
 
-    /** Always false: each of these is the module's own; a stand is made faulty through {@link DriverStand}. */
+    @Override
     public boolean ofTheStand() {
         return false;
     }

@@ -1,5 +1,6 @@
 package org.pumpwright.host.plant.driver;
 
+import java.util.List;
 import org.pumpwright.host.plant.EdgeTimes;
 import org.pumpwright.host.plant.Plant;
 import org.pumpwright.host.plant.PlantReading;
@@ -32,7 +33,14 @@ public final class DriverPlant implements Plant {
     private static final double AT_LIMIT = 0.98;
 
     private final DriverParameters parameters;
-    private final DriverStand stand;
+    /** By the number of the setting {@code load}. */
+    private static final List<DummyLoad> LOADS = List.of(
+            DummyLoad.resistor(), DummyLoad.coil(), DummyLoad.fifteenAmps(), DummyLoad.masterPump(), DummyLoad.shortCircuit());
+
+    /** By the number of the setting {@code probe}. */
+    private static final List<DriverProbe> PROBES = List.of(DriverProbe.values());
+
+    private DriverStand stand;
     private final SensorReadout sensors;
     private final Telegraph crack;
     private final EdgeTimes edges = new EdgeTimes();
@@ -68,6 +76,11 @@ public final class DriverPlant implements Plant {
         probe = where;
     }
 
+    /** Puts another load at the output. */
+    public void fitLoad(DummyLoad load) {
+        stand = new DriverStand(stand.openCircuitVolts(), stand.feedOhms(), load, stand.ambientKelvin());
+    }
+
     /** Moves the current sensor into the load's lead or into the module's supply lead. */
     public void measureAmpsInLoadLead(boolean inLoadLead) {
         ampsInLoadLead = inLoadLead;
@@ -76,6 +89,16 @@ public final class DriverPlant implements Plant {
     /** Load current as the module itself reports it, mean of the last part of a step. */
     public double reportedAmps() {
         return lastLoadAmps + parameters.senseOffsetAmps();
+    }
+
+    @Override
+    public void adjust(String setting, double value) {
+        switch (setting) {
+            case "probe" -> probe(PROBES.get((int) value));
+            case "load" -> fitLoad(LOADS.get((int) value));
+            case "amps-in-load-lead" -> measureAmpsInLoadLead(value > 0);
+            default -> Plant.super.adjust(setting, value);
+        }
     }
 
     @Override

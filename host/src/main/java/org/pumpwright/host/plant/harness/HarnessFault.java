@@ -5,13 +5,14 @@ import static org.pumpwright.host.plant.harness.HarnessParameters.GROUND_WIRE;
 import static org.pumpwright.host.plant.harness.HarnessParameters.SPLICE;
 import static org.pumpwright.host.plant.harness.HarnessParameters.SUPPLY_WIRE;
 
+import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
 
 /**
  * What can be wrong with a harness, as a change of parameters. The sizes are assumed
  * (docs/metrology/plant-other-units.md). Thread-safe.
  */
-public enum HarnessFault {
+public enum HarnessFault implements Fault {
     HEALTHY("healthy", "The harness is in good order.") {
         @Override
         public HarnessParameters applyTo(HarnessParameters p, Severity s) {
@@ -95,17 +96,17 @@ public enum HarnessFault {
     /** The parameters of the given harness after this fault has come to it. */
     public abstract HarnessParameters applyTo(HarnessParameters p, Severity s);
 
-    /** The shop's word, usable on a command line: lower case with hyphens. */
+    @Override
     public String word() {
         return word;
     }
 
-    /** One plain sentence that says what is wrong. */
+    @Override
     public String sentence() {
         return sentence;
     }
 
-    /** Always false: the harness is the unit. */
+    @Override
     public boolean ofTheStand() {
         return false;
     }

@@ -83,6 +83,16 @@ public final class HarnessPlant implements Plant {
     }
 
     @Override
+    public void adjust(String setting, double value) {
+        switch (setting) {
+            case "probe-high" -> high = point(value);
+            case "probe-low" -> low = point(value);
+            case "wiggle" -> wiggle(value > 0);
+            default -> Plant.super.adjust(setting, value);
+        }
+    }
+
+    @Override
     public PlantReading step(double seconds, double[] duties, boolean contactorClosed) {
         Range.check("step", seconds, Double.MIN_VALUE, LONGEST_STEP_SECONDS, "s");
         if (duties.length == 0) {
@@ -97,6 +107,14 @@ public final class HarnessPlant implements Plant {
             advance(part, 1.0 / parts, duties[0], contactorClosed);
         }
         return sensors.take(new double[2][0], UsUnits.ZERO_CELSIUS_KELVIN + 20);
+    }
+
+    /** A place of the voltmeter; negative ones count from the far end, -1 being battery minus. */
+    private int point(double value) {
+        int count = parameters.points().size();
+        int point = (int) value;
+        Range.check("probe", point, -count, count - 1, "");
+        return point < 0 ? count + point : point;
     }
 
     private void advance(double seconds, double share, double duty, boolean fed) {

@@ -3,13 +3,14 @@ package org.pumpwright.host.plant.hydraulic;
 import static org.pumpwright.host.plant.UsUnits.GALLON_PER_MINUTE;
 import static org.pumpwright.host.plant.UsUnits.PSI;
 
+import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
 
 /**
  * What can be wrong with a hydraulic pump or its stand, as a change of parameters. The sizes are assumed starting values
  * (docs/metrology/plant-other-units.md). Thread-safe.
  */
-public enum HydraulicFault {
+public enum HydraulicFault implements Fault {
     HEALTHY("healthy", "Unit and stand are in good order.", false) {
         @Override
         public HydraulicParameters applyTo(HydraulicParameters p, Severity s) {
@@ -216,17 +217,17 @@ public enum HydraulicFault {
         };
     }
 
-    /** The shop's word, usable on a command line: lower case with hyphens. */
+    @Override
     public String word() {
         return word;
     }
 
-    /** One plain sentence that says what is wrong. */
+    @Override
     public String sentence() {
         return sentence;
     }
 
-    /** Whether the stand or the way of testing is at fault rather than the unit. */
+    @Override
     public boolean ofTheStand() {
         return ofTheStand;
     }

@@ -81,6 +81,16 @@ public final class HydraulicPlant implements Plant {
     }
 
     @Override
+    public void adjust(String setting, double value) {
+        switch (setting) {
+            case "override" -> setOverride(value);
+            case "oil" -> setOilOn(value > 0);
+            case "nozzle-share" -> fitNozzle(value * parameters.stand().nozzleM3PerSecondRootPascal());
+            default -> Plant.super.adjust(setting, value);
+        }
+    }
+
+    @Override
     public PlantReading step(double seconds, double[] duties, boolean contactorClosed) {
         Range.check("step", seconds, Double.MIN_VALUE, LONGEST_STEP_SECONDS, "s");
         if (duties.length <= VALVE_DRIVE) {

@@ -1,13 +1,14 @@
 package org.pumpwright.host.plant.meter;
 
 import org.pumpwright.host.plant.MeterParameters;
+import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
 
 /**
  * What can be wrong with a returned meter or the loop it hangs in, as a change of parameters. The sizes are assumed
  * (docs/metrology/plant-other-units.md). Thread-safe.
  */
-public enum MeterFault {
+public enum MeterFault implements Fault {
     HEALTHY("healthy", "Meter and loop are in good order.", false) {
         @Override
         public MeterBench applyTo(MeterBench b, Severity s) {
@@ -146,17 +147,17 @@ public enum MeterFault {
         };
     }
 
-    /** The shop's word, usable on a command line: lower case with hyphens. */
+    @Override
     public String word() {
         return word;
     }
 
-    /** One plain sentence that says what is wrong. */
+    @Override
     public String sentence() {
         return sentence;
     }
 
-    /** Whether the stand is at fault rather than the meter. */
+    @Override
     public boolean ofTheStand() {
         return ofTheStand;
     }

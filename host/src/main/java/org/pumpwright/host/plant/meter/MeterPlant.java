@@ -84,6 +84,14 @@ public final class MeterPlant implements Plant {
     }
 
     @Override
+    public void adjust(String setting, double value) {
+        switch (setting) {
+            case "outlet" -> shutOutlet(value == 0);
+            default -> Plant.super.adjust(setting, value);
+        }
+    }
+
+    @Override
     public PlantReading step(double seconds, double[] duties, boolean contactorClosed) {
         Range.check("step", seconds, Double.MIN_VALUE, LONGEST_STEP_SECONDS, "s");
         if (duties.length == 0) {
