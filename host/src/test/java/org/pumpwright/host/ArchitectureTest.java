@@ -73,7 +73,8 @@ final class ArchitectureTest {
     static final ArchRule run = mayUse("run", "quantity", "trace", "plan", "stand", "signal");
 
     @ArchTest
-    static final ArchRule grade = mayUse("grade", "quantity", "calibration", "trace", "curve", "plan", "signal");
+    static final ArchRule grade =
+            mayUse("grade", "quantity", "calibration", "trace", "catalog", "curve", "plan", "signal");
 
     @ArchTest
     static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade");

@@ -1,6 +1,7 @@
 package org.pumpwright.host.app;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -69,6 +70,7 @@ public final class Acceptance {
      * @param serial as read from the plate, or {@code no plate}
      * @param technician who tests
      * @param units units of the papers
+     * @param manual one duty held by hand in the place of a plan; then the model need not be one of the shelf's
      */
     public record Order(
             String stand,
@@ -77,7 +79,25 @@ public final class Acceptance {
             Optional<String> plan,
             String serial,
             String technician,
-            UnitSystem units) {}
+            UnitSystem units,
+            Optional<ManualDrive> manual) {
+        /** An order by a plan. */
+        public Order(
+                String stand,
+                Stands.Reach reach,
+                String model,
+                Optional<String> plan,
+                String serial,
+                String technician,
+                UnitSystem units) {
+            this(stand, reach, model, plan, serial, technician, units, Optional.empty());
+        }
+
+        /** The same with one duty held by hand in the place of a plan. */
+        public Order byHand(ManualDrive held) {
+            return new Order(stand, reach, model, Optional.empty(), serial, technician, units, Optional.of(held));
+        }
+    }
 
     /**
      * What came of it.
@@ -112,10 +132,9 @@ public final class Acceptance {
     public Result carryOut(Order order, RunWatcher watcher, StopButton stop, Operator person)
             throws OrderException, DataFileException, StandException, RunRecordException {
         records.checkWritable();
-        UnitModel model = shelf.model(order.model());
-        Plan plan = shelf.plan(order.plan().orElse(model.plan())).withSupplyAmpsAtMost(model.ampsLimit());
-        Bench bench = new Bench(order, shelf.stand(order.stand()), model, plan);
-        checkFits(bench);
+        Bench bench = bench(order);
+        Plan plan = bench.plan();
+        BeforeTheRun.check(plan, bench.model(), bench.description(), LocalDate.now(clock));
         // Read before the stand is opened: a wrong file must not cost a reset of the board.
         List<HealthyCurve> curves = shelf.curves();
         Stands.Reached reached = stands.reach(bench.description(), order.reach(), plan.kind());
@@ -129,30 +148,34 @@ public final class Acceptance {
         }
     }
 
+    private Bench bench(Order order) throws OrderException, DataFileException {
+        StandDescription stand = shelf.stand(order.stand());
+        Optional<ManualDrive> manual = order.manual();
+        UnitModel model = manual.isPresent() && order.model().equals(ManualDrive.PLAN)
+                ? manual.get().anyUnit()
+                : shelf.model(order.model());
+        Plan plan = manual.isPresent()
+                ? manual.get().plan(model.kind())
+                : shelf.plan(order.plan().orElse(model.plan()));
+        return new Bench(order, stand, model, plan.withSupplyAmpsAtMost(model.ampsLimit()));
+    }
+
     private Result carryOut(Setting setting, Stand stand, RunWatcher watcher, StopButton stop, Operator person)
             throws RunRecordException {
         Plan plan = setting.bench().plan();
-        RunOutcome cutShort = RunOutcome.cutShort(stand.description().channels().withFlowMeter(plan.wiring().meter()));
+        RunOutcome cutShort = RunOutcome.cutShort(
+                stand.description().channels().withFlowMeter(plan.wiring().meter()));
         RunRecord begun = record(
-                setting, cutShort, Grade.none(cutShort.ending().reason(), "look why the program ended, then run again"));
+                setting,
+                cutShort,
+                Grade.none(cutShort.ending().reason(), "look why the program ended, then run again"));
         try (JournalFile journal = records.begin(begun)) {
             RunOutcome outcome = new PlanRun(stand, plan, watcher, stop, person, journal).carryOut();
             RunRecord record = record(setting, outcome, grade(setting, outcome));
-            RecordFolder.Kept kept = records.keep(record, setting.bench().order().units());
+            RecordFolder.Kept kept =
+                    records.keep(record, setting.bench().order().units());
             journal.discard();
             return new Result(record, kept);
-        }
-    }
-
-    private static void checkFits(Bench bench) throws OrderException {
-        if (bench.plan().kind() != bench.model().kind()) {
-            throw new OrderException(
-                    "plan '%s' is for a %s, model '%s' is a %s. Choose a plan for it, or leave --plan away."
-                            .formatted(
-                                    bench.plan().id(),
-                                    bench.plan().kind().words(),
-                                    bench.model().id(),
-                                    bench.model().kind().words()));
         }
     }
 
@@ -190,6 +213,10 @@ public final class Acceptance {
     }
 
     private static Grade grade(Setting setting, RunOutcome outcome) {
+        Optional<ManualDrive> manual = setting.bench().order().manual();
+        if (manual.isPresent()) {
+            return manual.get().grade(outcome.ending());
+        }
         GradingInput input = new GradingInput(
                 outcome.trace(),
                 outcome.ending(),

@@ -76,26 +76,61 @@ public final class RecordFolder {
     }
 
     /**
-     * Makes records of the journals that runs left which did not live to their end. A run that still goes on in another
-     * process is left alone.
+     * What came of runs that did not live to their end.
      *
-     * @return what was kept, oldest first
-     * @throws RunRecordException when a journal can't be read or its record can't be written
+     * @param kept their records
+     * @param troubles what could not be recovered and why, and what to do
      */
-    public List<Kept> recover(UnitSystem units) throws RunRecordException {
-        List<Kept> kept = new ArrayList<>();
+    public record Recovered(List<Kept> kept, List<String> troubles) {}
+
+    /**
+     * Makes records of the journals that runs left which did not live to their end, oldest first. A run that still goes on is
+     * left alone. What cannot be recovered stays where it is, is told, and stops nothing.
+     */
+    public Recovered recover(UnitSystem units) {
+        Recovered recovered = new Recovered(new ArrayList<>(), new ArrayList<>());
         for (Path where : List.of(folder, spare)) {
-            for (Path journal : JournalReader.find(where, JOURNAL)) {
-                Optional<RunRecord> found = JournalReader.read(journal);
-                if (found.isPresent() && !Files.exists(journal.resolveSibling(RECORD))) {
-                    kept.add(keepIn(where, found.get(), units));
+            try {
+                for (Path journal : JournalReader.find(where, JOURNAL)) {
+                    recover(journal, units, recovered);
                 }
-                if (found.isPresent()) {
-                    JournalReader.remove(journal);
-                }
+            } catch (RunRecordException e) {
+                recovered.troubles().add(e.getMessage());
             }
         }
-        return kept;
+        return recovered;
+    }
+
+    private void recover(Path journal, UnitSystem units, Recovered recovered) {
+        String id = String.valueOf(journal.resolveSibling("").getFileName());
+        try {
+            Optional<RunRecord> found = JournalReader.read(journal);
+            if (found.isEmpty()) {
+                return;
+            }
+            if (!found.get().id().equals(id)) {
+                recovered
+                        .troubles()
+                        .add("%s: is the journal of run %s. Move it to the folder of that run, or away."
+                                .formatted(journal, found.get().id()));
+                return;
+            }
+            if (!isKept(id)) {
+                recovered.kept().add(keep(found.get(), units));
+            }
+            JournalReader.remove(journal);
+        } catch (RunRecordException e) {
+            // Another program may have recovered the same run in the same moment; then it is kept.
+            if (!isKept(id)) {
+                recovered.troubles().add(e.getMessage());
+            }
+        }
+    }
+
+    /** A run whose record was kept, and whose program died before it had removed the journal. */
+    private boolean isKept(String id) {
+        return Files.exists(folder.resolve(id).resolve(RECORD))
+                || Files.exists(spare.resolve(id).resolve(RECORD));
     }
 
     private static Path journal(Path folder, String id) {
@@ -129,7 +164,7 @@ public final class RecordFolder {
         try {
             Files.writeString(page, HtmlReport.page(record, units), StandardCharsets.UTF_8);
             Files.writeString(text, TextReport.page(record, units), StandardCharsets.UTF_8);
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
             String trouble = "%s: the papers can't be written: %s. Free some space; the record itself is safe in %s."
                     .formatted(own, e, file);
             return new Kept(file, page, text, Optional.of(trouble));

@@ -1,5 +1,6 @@
 package org.pumpwright.host.app;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +19,7 @@ final class SimulatedPerson implements Operator {
 
     SimulatedPerson(Plant plant, Map<String, String> given) {
         this.plant = plant;
-        this.given = Map.copyOf(given);
+        this.given = new HashMap<>(given);
     }
 
     @Override
@@ -28,9 +29,11 @@ final class SimulatedPerson implements Operator {
 
     @Override
     public void ask(Ask question) {
-        String usual = question.answers().get(0).word();
-        answer = given.getOrDefault(question.name(), usual);
-        if (usual.equals(answer)) {
+        Ask.Answer usual = question.answers().get(0);
+        // Once: an answer that is none would be given for ever.
+        String beforehand = given.remove(question.name());
+        answer = beforehand == null ? usual.word() : beforehand;
+        if (question.answer(answer).filter(usual::equals).isPresent()) {
             question.simulated().forEach(plant::adjust);
         }
     }

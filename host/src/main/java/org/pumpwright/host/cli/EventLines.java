@@ -5,10 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.PracticeUnit;
+import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.RunWatcher;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.grade.StandAtRestChecks;
 import org.pumpwright.host.grade.StandExpectations;
+import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.plan.Ask;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.run.RunEvent;
@@ -18,7 +21,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Tells a run as JSON, one object a line, SI units in the names; the last line is the result. */
+/** Tells a run as JSON, one object a line, SI units in the names; the last line is the result, but for what a practice unit was. */
 final class EventLines implements RunWatcher {
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -45,6 +48,27 @@ final class EventLines implements RunWatcher {
         if (out.checkError()) {
             stop.press("the reader of the events is gone");
         }
+    }
+
+    /** What came of runs that were cut short before. */
+    void recovered(RecordFolder.Recovered recovered) {
+        for (RecordFolder.Kept kept : recovered.kept()) {
+            ObjectNode node = event("recovered")
+                    .put("verdict", word(Verdict.INVALID))
+                    .put("record", kept.record().toString())
+                    .put("page", kept.page().toString());
+            kept.trouble().ifPresent(trouble -> node.put("trouble", trouble));
+            print(node);
+        }
+        recovered.troubles().forEach(trouble -> print(event("not_recovered").put("trouble", trouble)));
+    }
+
+    /** What the simulated unit was. */
+    void unit(PracticeUnit unit) {
+        print(event("unit")
+                .put("fault", unit.fault().word())
+                .put("severity", word(unit.severity()))
+                .put("words", unit.words()));
     }
 
     /** What came of it. */
@@ -94,10 +118,11 @@ final class EventLines implements RunWatcher {
             ObjectNode node = event("stand_at_rest");
             ArrayNode checks = node.putArray("checks");
             if (stand != null) {
-                StandAtRestChecks.of(rested.atRest(), stand).forEach(check -> checks.addObject()
-                        .put("check", check.name())
-                        .put("ok", check.ok())
-                        .put("finding", check.finding()));
+                StandAtRestChecks.of(rested.atRest(), stand)
+                        .forEach(check -> checks.addObject()
+                                .put("check", check.name())
+                                .put("ok", check.ok())
+                                .put("finding", check.finding()));
             }
             return node;
         }

@@ -1,17 +1,19 @@
 package org.pumpwright.host.cli;
 
+import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
-import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
+import org.pumpwright.host.run.StopButton;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -71,8 +73,17 @@ final class PracticeCommand implements Callable<Integer> {
                 papers.technician,
                 papers.units);
         int code = new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
-        spec.commandLine().getOut().println("The unit       " + unit.words());
+        tell(unit);
         return code;
+    }
+
+    private void tell(PracticeUnit unit) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (papers.json) {
+            new EventLines(out, new StopButton()).unit(unit);
+        } else {
+            out.println("The unit       " + unit.words());
+        }
     }
 
     /** What was not chosen is a surprise, drawn by the seed, or by the clock without one. */

@@ -1,14 +1,17 @@
 package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.RunWatcher;
 import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.grade.StandAtRestChecks;
+import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.StandExpectations;
 import org.pumpwright.host.plan.Ask;
 import org.pumpwright.host.plan.Plan;
@@ -31,9 +34,18 @@ import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.trace.Leg;
 import org.pumpwright.host.trace.Trace;
 
-/** Shows a run in the terminal: a line for each finished point, and a line of live values that is written over. */
+/**
+ * Shows a run in a terminal of 80 columns: a line for each finished point, and a line of live values that is written over.
+ * Confined to the run thread.
+ */
 final class Progress implements RunWatcher {
-    private static final int LINE = 79;
+    /** Point, leg, duty, flow, its uncertainty, amps, volts, healthy flow. */
+    private static final String ROW = "%5s  %-6s %6s  %7s %7s  %6s  %5s  %s";
+
+    /** A flow that is known worse than this is not known. */
+    private static final double MOST_SHARE_SHOWN = 1;
+
+    private static final double LEAST_SHARE_SHOWN = 0.0001;
 
     private final PrintWriter out;
     private final UnitSystem units;
@@ -59,7 +71,7 @@ final class Progress implements RunWatcher {
     public void begins(Plan plan, Optional<HealthyCurve> against, StandExpectations stand) {
         expected = stand;
         curve = against.orElse(null);
-        out.println(plan.title() + " (" + plan.label() + ").");
+        out.println(WrappedText.of(plan.title() + " (" + plan.label() + ").", 2));
         out.println(against.map(c -> "Held against the healthy curve " + c.label() + ".")
                 .orElse("Nothing is judged: there is no healthy curve for this."));
     }
@@ -82,40 +94,50 @@ final class Progress implements RunWatcher {
         if (event instanceof Began began) {
             out.printf(Locale.ROOT, "Armed. %d points, at least %.0f s.%n", began.points(), began.expectedSeconds());
         } else if (event instanceof Rested rested) {
-            out.println("Stand: " + ticks(rested.atRest()));
+            stand(rested.atRest());
         } else if (event instanceof StepBegan begun) {
             out.println();
             out.println("Step " + begun.step().name());
             if (begun.step() instanceof Sweep) {
-                out.println("  point  leg     duty         flow            amps   volts    healthy flow");
+                out.println(header());
             }
         } else if (event instanceof PointDone done) {
-            out.println(line(done));
+            point(done);
         } else if (event instanceof Asked asked) {
             ask(asked.question());
         } else if (event instanceof NotAnAnswer not) {
-            out.println("'" + not.given() + "' is no answer to that: " + words(not.question()));
+            out.println("'" + not.given() + "' is no answer to that.");
+            ask(not.question());
         } else if (event instanceof Answered answered) {
             out.println("Answer: " + answered.word());
         } else if (event instanceof Ended ended) {
             out.println();
-            out.println("Run over: " + sentence(ended.ending().reason()));
-            out.println("Stand: " + ended.safe().words() + ".");
+            out.println(WrappedText.of("Run over: " + sentence(ended.ending().reason()), 2));
+            out.println(WrappedText.of("Stand: " + ended.safe().words() + ".", 2));
         }
     }
 
-    private String ticks(Trace atRest) {
+    /** What is in order stands in one line, each trouble in a line of its own. */
+    private void stand(Trace atRest) {
         StandExpectations stand = expected;
-        return stand == null
-                ? ""
-                : StandAtRestChecks.of(atRest, stand).stream()
-                        .map(check -> check.name() + (check.ok() ? " ok" : " NOT OK (" + check.finding() + ")"))
-                        .collect(Collectors.joining(", "));
+        if (stand == null) {
+            return;
+        }
+        List<StandCheck> checks = StandAtRestChecks.of(atRest, stand);
+        String fine = checks.stream()
+                .filter(StandCheck::ok)
+                .map(check -> check.name() + " ok")
+                .collect(Collectors.joining(", "));
+        out.println(WrappedText.of("Stand: " + fine, 2));
+        checks.stream()
+                .filter(check -> !check.ok())
+                .forEach(check ->
+                        out.println(WrappedText.of("Stand: " + check.name() + " NOT OK: " + check.finding(), 2)));
     }
 
     private void ask(Ask question) {
-        out.println(question.question());
-        out.println("Type " + words(question) + " and Enter.");
+        out.println(WrappedText.of(question.question(), 2));
+        out.println(WrappedText.of("Type " + words(question) + " and Enter.", 2));
     }
 
     private static String words(Ask question) {
@@ -126,63 +148,98 @@ final class Progress implements RunWatcher {
         return words.endsWith(".") ? words : words + ".";
     }
 
-    private String line(PointDone done) {
-        String note = (done.settled() ? "" : "   not settled") + (done.enoughPulses() ? "" : "   too few pulses");
-        return String.format(
-                        Locale.ROOT,
-                        "  %5d  %-6s %5s %s   %s%s",
-                        done.point().number(),
-                        leg(done.point().leg()),
-                        done.point().duty().print(),
-                        values(done.mean()),
-                        band(done.point().duty(), done.mean()),
-                        note)
-                .stripTrailing();
+    private String header() {
+        String header = String.format(
+                Locale.ROOT, ROW, "point", "leg", "duty", unit(), "\u00b1", "amps", "volts", "healthy flow");
+        return live ? withLeft(header, "left") : header;
     }
 
+    private static String withLeft(String row, String left) {
+        return row + " ".repeat(Math.max(1, WrappedText.COLUMNS - row.length() - left.length())) + left;
+    }
+
+    private void point(PointDone done) {
+        out.println(row(
+                done.point().number(),
+                leg(done.point().leg()),
+                done.point().duty(),
+                done.mean(),
+                band(done.point().duty(), done.mean(), true)));
+        String note = Stream.of(done.settled() ? "" : "not settled", done.enoughPulses() ? "" : "too few pulses")
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
+        if (!note.isEmpty()) {
+            out.println("       " + note);
+        }
+    }
+
+    /** While a point settles its flow lies anywhere, and that it does is no sign of anything. */
     private void overwrite(Live now) {
-        String text = String.format(
-                Locale.ROOT,
-                "  %3d %-6s %5s %s %s %.0f s left",
+        boolean resting = now.phase() == RunEvent.Phase.RESTING;
+        String row = row(
                 now.where().part(),
-                now.phase() == RunEvent.Phase.RESTING ? "rest" : leg(now.where().leg()),
-                now.where().duty().print(),
-                values(now.now()),
-                band(now.where().duty(), now.now()),
-                now.secondsLeft());
-        out.print("\r" + pad(text) + "\r");
+                resting ? "rest" : leg(now.where().leg()),
+                now.where().duty(),
+                now.now(),
+                band(now.where().duty(), now.now(), now.phase() == RunEvent.Phase.MEASURING));
+        out.print("\r" + pad(withLeft(row, minutes(now.secondsLeft()))) + "\r");
+    }
+
+    private static String minutes(double seconds) {
+        long whole = Math.max(0, Math.round(seconds));
+        return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
+    }
+
+    private String row(int part, String leg, Duty duty, LiveValues values, String band) {
+        return String.format(
+                        Locale.ROOT,
+                        ROW,
+                        part,
+                        leg,
+                        duty.print(),
+                        number(values.flow()),
+                        uncertainty(values.flowUncertainty()),
+                        String.format(Locale.ROOT, "%.2f", values.supplyAmps()),
+                        String.format(Locale.ROOT, "%.2f", values.voltsAtPins()),
+                        band)
+                .stripTrailing();
     }
 
     private static String leg(Leg leg) {
         return leg.name().toLowerCase(Locale.ROOT);
     }
 
-    private String values(LiveValues values) {
-        String uncertainty = Double.isFinite(values.flowUncertainty())
-                ? String.format(Locale.ROOT, "\u00b1%.2f %%", 100 * values.flowUncertainty())
-                : "";
-        return String.format(
-                Locale.ROOT,
-                "%14s %-8s %6.2f A %5.2f V",
-                values.flow().print(units),
-                uncertainty,
-                values.supplyAmps(),
-                values.voltsAtPins());
+    private static String uncertainty(double share) {
+        if (share >= MOST_SHARE_SHOWN) {
+            return "";
+        }
+        return share < LEAST_SHARE_SHOWN ? "<0.01 %" : String.format(Locale.ROOT, "%.2f %%", 100 * share);
     }
 
-    /** Where the healthy flow lies at these volts, and whether this one lies there. */
-    private String band(Duty duty, LiveValues values) {
+    /** Where the healthy flow lies at these volts, and if asked whether this one lies there. */
+    private String band(Duty duty, LiveValues values, boolean withPlace) {
         HealthyCurve healthy = curve;
         if (healthy == null || duty.equals(Duty.ZERO)) {
             return "";
         }
-        double volts =
-                duty.fraction() * values.voltsAtPins() - (1 - duty.fraction()) * healthy.freewheelVolts();
+        double volts = duty.fraction() * values.voltsAtPins() - (1 - duty.fraction()) * healthy.freewheelVolts();
         Band band = healthy.flow(volts);
+        String range = number(new FlowRate(band.low())) + " to " + number(new FlowRate(band.high()));
+        if (!withPlace) {
+            return range;
+        }
         double flow = values.flow().m3PerSecond();
-        String place = flow < band.low() ? "low" : flow > band.high() ? "high" : "ok";
-        String low = new FlowRate(band.low()).print(units);
-        return low.substring(0, low.indexOf(' ')) + " to " + new FlowRate(band.high()).print(units) + " " + place;
+        return range + (flow < band.low() ? " low" : flow > band.high() ? " high" : " ok");
+    }
+
+    private String number(FlowRate flow) {
+        String printed = flow.print(units);
+        return printed.substring(0, printed.indexOf(' '));
+    }
+
+    private String unit() {
+        String printed = new FlowRate(0).print(units);
+        return printed.substring(printed.indexOf(' ') + 1);
     }
 
     private void erase() {
@@ -192,6 +249,8 @@ final class Progress implements RunWatcher {
     }
 
     private static String pad(String text) {
-        return text.length() > LINE ? text.substring(0, LINE) : text + " ".repeat(LINE - text.length());
+        return text.length() > WrappedText.COLUMNS
+                ? text.substring(0, WrappedText.COLUMNS)
+                : text + " ".repeat(WrappedText.COLUMNS - text.length());
     }
 }

@@ -44,7 +44,8 @@ public record Plan(
 
     /** The same plan with a stop rule that also keeps to what the unit's model may draw, A. */
     public Plan withSupplyAmpsAtMost(double amps) {
-        return new Plan(id, version, title, kind, needsReliefCheck, wiring, steps, judged, stop.withSupplyAmpsAtMost(amps));
+        return new Plan(
+                id, version, title, kind, needsReliefCheck, wiring, steps, judged, stop.withSupplyAmpsAtMost(amps));
     }
 
     /** The points of every sweep, in the order in which they are visited. */

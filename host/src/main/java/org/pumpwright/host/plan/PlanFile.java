@@ -45,6 +45,7 @@ public final class PlanFile {
                 judged(file.at("judge_percent"), steps),
                 stop(file.at("stop")));
         refuseSameNames(file.at("steps"));
+        refuseDeadHeadUnproved(plan, file.at("steps"));
         refuseTooShort(plan, file.at("stop").at("run_seconds_above"));
         return plan;
     }
@@ -82,6 +83,21 @@ public final class PlanFile {
             Integer before = lines.putIfAbsent(name.text(), name.line());
             if (before != null) {
                 name.refuse("is " + name.found() + ", which is taken in line " + before + " already");
+            }
+        }
+    }
+
+    /** A closed outlet without a relief valve proved on that stand ends when something breaks. */
+    private static void refuseDeadHeadUnproved(Plan plan, Node steps) {
+        for (int i = 0; i < plan.steps().size() && !plan.needsReliefCheck(); i++) {
+            if (plan.steps().get(i) instanceof Hold hold && hold.reads() == Reading.DEAD_HEAD) {
+                Node reads = steps.items().stream()
+                        .map(StepReader::only)
+                        .filter(step -> step.text("name").equals(hold.name()))
+                        .findFirst()
+                        .orElse(steps)
+                        .at("reads");
+                reads.refuse("is " + reads.found() + ", so the plan must say needs_relief_check: true");
             }
         }
     }

@@ -13,6 +13,8 @@ import org.pumpwright.host.trace.Leg;
 final class StepReader {
     private static final List<String> KINDS = List.of("sweep", "ramp", "hold", "ask");
 
+    private static final double LONGEST_DEAD_HEAD_SECONDS = 5;
+
     private int points;
 
     /** The step; empty when it was refused. */
@@ -108,6 +110,7 @@ final class StepReader {
     }
 
     private static Hold hold(Node node) {
+        refuseLongDeadHead(node);
         return new Hold(
                 node.text("name"),
                 Reading.ofWord(node.text("reads")),
@@ -116,7 +119,8 @@ final class StepReader {
                 node.number("ramp_seconds"),
                 node.find("times").isPresent() ? node.whole("times") : 1,
                 node.find("rest_seconds").map(Node::number).orElse(0.0),
-                node.find("sign_of_life_seconds").map(Node::number).orElse(0.0));
+                node.find("sign_of_life_seconds").map(Node::number).orElse(0.0),
+                node.find("ends_above_amps").map(Node::number).orElse(Double.POSITIVE_INFINITY));
     }
 
     private static Ask ask(Node node) {
@@ -128,8 +132,9 @@ final class StepReader {
             answers.add(new Ask.Answer(answer.text("word"), end));
         }
         Map<String, Double> simulated = new LinkedHashMap<>();
-        node.find("simulated").ifPresent(settings -> settings.items()
-                .forEach(item -> simulated.put(item.text("setting"), item.number("value"))));
+        node.find("simulated")
+                .ifPresent(settings ->
+                        settings.items().forEach(item -> simulated.put(item.text("setting"), item.number("value"))));
         return new Ask(node.text("name"), node.text("question"), answers, simulated);
     }
 
@@ -139,6 +144,14 @@ final class StepReader {
             answer.at("word").refuse("ends the run, so it needs because: the reason for the record");
         }
         return because.map(Node::text).orElse("");
+    }
+
+    /** Nothing cools a pump that moves no water. Common practice, no source. */
+    private static void refuseLongDeadHead(Node node) {
+        Node seconds = node.at("seconds");
+        if (node.text("reads").equals(Reading.DEAD_HEAD.word()) && seconds.number() > LONGEST_DEAD_HEAD_SECONDS) {
+            seconds.refuse("is " + seconds.found() + ", but a closed outlet may be held for 5 (s) at most");
+        }
     }
 
     private static void refuseBelow(Node value, Node least, String leastKey) {

@@ -3,19 +3,24 @@ package org.pumpwright.host.record;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import org.pumpwright.host.trace.Journal;
 import org.pumpwright.host.trace.Answer;
 import org.pumpwright.host.trace.Channels;
+import org.pumpwright.host.trace.Journal;
 import org.pumpwright.host.trace.PointMark;
 import org.pumpwright.host.trace.Sample;
 import org.pumpwright.host.trace.Stretch;
@@ -26,23 +31,29 @@ import tools.jackson.databind.json.JsonMapper;
  * The journal of a run that goes on. Its first line is the record as it would be if the program died at once; each line
  * after it is a piece of the trace, about four a second. {@link JournalReader} puts them together again.
  *
- * <p>The disk is written by a thread of its own, because a slow disk must not keep the run from giving its sign of life. While
- * the journal is open, the file is locked. Confined to the run thread.
+ * <p>The file bears its name only once it is locked and its first line is on the disk, so whoever finds one unlocked may take
+ * it. The lines are written by a thread of its own, because a slow disk must not keep the run from giving its sign of life.
+ * After a piece that could not be written nothing more is: what is there has no hole. Confined to the run thread.
  */
 public final class JournalFile implements Journal, AutoCloseable {
     private static final int SAMPLES_A_LINE = 12;
     /** About once a second. */
     private static final int LINES_A_FORCE = 4;
 
+    /** Some minutes of a disk that does not answer. */
+    private static final int MOST_LINES_WAITING = 1000;
+
     private static final long PATIENCE_SECONDS = 5;
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
+    /** Journals that this very program has open. Where a second look at a file is closed, the system may drop every lock on it. */
+    private static final Set<Path> OPEN = ConcurrentHashMap.newKeySet();
+
     private final Path file;
+    private final Path place;
     private final Channels channels;
     private final FileChannel channel;
-    private final FileLock lock;
-    private final ExecutorService disk =
-            Executors.newSingleThreadExecutor(task -> new Thread(task, "journal of the run"));
+    private final ThreadPoolExecutor disk;
     private final List<Sample> samples = new ArrayList<>();
     private final List<PointMark> points = new ArrayList<>();
     private final List<Stretch> stretches = new ArrayList<>();
@@ -50,31 +61,83 @@ public final class JournalFile implements Journal, AutoCloseable {
     private int linesWritten;
     private volatile boolean failed;
 
-    private JournalFile(Path file, Channels channels, FileChannel channel, FileLock lock) {
+    private JournalFile(Path file, Path place, Channels channels, FileChannel channel) {
         this.file = file;
+        this.place = place;
         this.channels = channels;
         this.channel = channel;
-        this.lock = lock;
+        disk = new ThreadPoolExecutor(
+                1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_LINES_WAITING), JournalFile::diskThread);
+    }
+
+    /** A daemon: a disk that hangs must not keep a program that wants to end. */
+    private static Thread diskThread(Runnable task) {
+        Thread thread = new Thread(task, "journal of the run");
+        thread.setDaemon(true);
+        return thread;
     }
 
     /**
-     * Begins a journal in a new file.
+     * Begins a journal in a new file, whose first line is on the disk then.
      *
      * @param begun what the record would be if nothing came after it; its trace gives the channels
-     * @throws RunRecordException when the file can't be made
+     * @throws RunRecordException when the file can't be made or is there already
      */
     public static JournalFile begin(RunRecord begun, Path file) throws RunRecordException {
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            FileChannel channel =
-                    FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            JournalFile journal = new JournalFile(file, begun.trace().channels(), channel, channel.lock());
-            journal.append(JSON.writeValueAsString(RecordJson.write(begun)));
-            return journal;
-        } catch (IOException e) {
+            Path folder = Files.createDirectories(folder(file));
+            Path part = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
+            try {
+                return begin(begun, part, file);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException | UnfitRecordException e) {
             throw new RunRecordException(
                     file, "cannot be begun: " + e, "Check that the disk is there, not full and not write-protected", e);
         }
+    }
+
+    private static JournalFile begin(RunRecord begun, Path part, Path file) throws IOException {
+        FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        Path place = place(file);
+        try {
+            if (channel.tryLock() == null) {
+                throw new IOException("the file was locked by another program at once");
+            }
+            writeLine(channel, JSON.writeValueAsString(RecordJson.write(begun)));
+            channel.force(true);
+            if (!OPEN.add(place)) {
+                throw new FileAlreadyExistsException(file.toString());
+            }
+            Files.move(part, file);
+        } catch (IOException | RuntimeException e) {
+            OPEN.remove(place);
+            channel.close();
+            throw e;
+        }
+        Path folder = folder(file);
+        WholeFile.forceFolder(folder);
+        WholeFile.forceFolder(folder.resolve(".."));
+        return new JournalFile(file, place, begun.trace().channels(), channel);
+    }
+
+    /** Whether this program itself has this journal open. */
+    static boolean isOpenHere(Path file) throws IOException {
+        return OPEN.contains(place(file));
+    }
+
+    /** One name for a file, however its folder is reached. */
+    private static Path place(Path file) throws IOException {
+        return folder(file).toRealPath().resolve(file.getFileName());
+    }
+
+    private static Path folder(Path file) throws NoSuchFileException {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null) {
+            throw new NoSuchFileException(file.toString(), null, "it lies in no folder");
+        }
+        return folder;
     }
 
     @Override
@@ -101,27 +164,24 @@ public final class JournalFile implements Journal, AutoCloseable {
         turnPage();
     }
 
-    /** Whether the disk refused some of it; the run itself goes on without. */
+    /** Whether some of it could not be written; the run itself goes on without. */
     public boolean failed() {
         return failed;
     }
 
-    /** Writes the rest and lets the file go. */
+    /** Writes the rest and lets the file go. A disk that does not answer is left to itself after a while. */
     @Override
     public void close() {
         if (disk.isShutdown()) {
             return;
         }
         turnPage();
+        onDisk(this::letGo);
         disk.shutdown();
         try {
             if (!disk.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
                 failed = true;
             }
-            lock.release();
-            channel.close();
-        } catch (IOException e) {
-            failed = true;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -133,7 +193,7 @@ public final class JournalFile implements Journal, AutoCloseable {
         try {
             Files.deleteIfExists(file);
         } catch (IOException e) {
-            // It stays beside a record that is whole; whoever looks for journals knows that and passes over it.
+            // It stays beside a record that is whole; whoever looks for journals knows that and removes it.
             failed = true;
         }
     }
@@ -144,27 +204,56 @@ public final class JournalFile implements Journal, AutoCloseable {
         points.clear();
         stretches.clear();
         answers.clear();
-        append(JSON.writeValueAsString(TraceJson.write(piece)));
+        try {
+            String line = JSON.writeValueAsString(TraceJson.write(piece));
+            onDisk(() -> write(line));
+        } catch (UnfitRecordException e) {
+            // Samples of different shapes: the record will not take them either, and the run is not the journal's to
+            // end.
+            failed = true;
+        }
     }
 
-    private void append(String line) {
-        byte[] bytes = (line + "\n").getBytes(StandardCharsets.UTF_8);
-        disk.execute(() -> write(bytes));
+    private void onDisk(Runnable task) {
+        try {
+            disk.execute(task);
+        } catch (RejectedExecutionException e) {
+            // The disk has not answered for minutes, or the journal is closed.
+            failed = true;
+        }
     }
 
     /** On the disk's thread. */
-    private void write(byte[] bytes) {
+    private void write(String line) {
+        if (failed) {
+            return;
+        }
         try {
-            ByteBuffer left = ByteBuffer.wrap(bytes);
-            while (left.hasRemaining()) {
-                channel.write(left);
-            }
+            writeLine(channel, line);
             linesWritten++;
-            if (linesWritten % LINES_A_FORCE == 1) {
+            if (linesWritten % LINES_A_FORCE == 0) {
                 channel.force(false);
             }
         } catch (IOException e) {
             failed = true;
+        }
+    }
+
+    private static void writeLine(FileChannel channel, String line) throws IOException {
+        ByteBuffer left = ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8));
+        while (left.hasRemaining()) {
+            channel.write(left);
+        }
+    }
+
+    /** On the disk's thread, its last task. Closing drops the lock. */
+    private void letGo() {
+        try {
+            channel.close();
+        } catch (IOException e) {
+            failed = true;
+        } finally {
+            OPEN.remove(place);
         }
     }
 }

@@ -40,11 +40,18 @@ public final class HtmlReport {
         if (run.subject().practice()) {
             sheet.add(Tag.withText("p", Words.PRACTICE).set("class", "practice"));
         }
+        if (Words.manual(run)) {
+            sheet.add(Tag.withText("p", Words.MANUAL).set("class", "practice"));
+        }
         sheet.add(HtmlBlocks.verdict(run), HtmlBlocks.unit(run));
         if (invalid) {
             sheet.add(Tag.withText("p", Words.NOTHING_SAID).set("class", "nothing-said"));
         }
         sheet.add(invalid ? standFirst(run, units) : unitFirst(run, units));
+        FindingTable findings = new FindingTable(run, units);
+        if (!findings.isEmpty()) {
+            sheet.add(findings.draw());
+        }
         sheet.add(HtmlBlocks.identity(run), HtmlBlocks.foot(run.grade().verdict()));
         Tag html = Tag.of("html").set("lang", "en").add(head, Tag.of("body").add(sheet));
         return "<!DOCTYPE html>\n" + html;

@@ -56,7 +56,10 @@ final class TextTable {
     private void addReadings(RunRecord run) {
         List<PlainReading> readings = PlainReading.of(run);
         if (readings.isEmpty()) {
-            page.line("No point of the plan was finished, so there are no readings.");
+            // A plan without a sweep has no points; what its steps read stands in a table of its own.
+            if (run.grade().findings().isEmpty()) {
+                page.line("No point of the plan was finished, so there are no readings.");
+            }
             return;
         }
         page.line("Plain readings; nothing was judged on them");

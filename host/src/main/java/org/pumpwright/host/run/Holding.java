@@ -1,6 +1,7 @@
 package org.pumpwright.host.run;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.pumpwright.host.plan.Ask;
@@ -44,10 +45,12 @@ final class Holding {
         heardNanos = recorder.last().boardNanos();
         for (int time = 1; time <= hold.times(); time++) {
             long from = recorder.last().boardNanos();
+            int place = recorder.place();
             recorder.drive(hold.duty(), hold.rampSeconds());
             waitFor(hold.seconds(), time, hold.duty());
             recorder.done(new Stretch(
                     hold.name(), Stretch.Kind.HOLD, from, recorder.last().boardNanos()));
+            proveAmps(recorder.valuesSince(place).supplyAmps());
             if (hold.restSeconds() > 0) {
                 recorder.drive(Duty.ZERO, hold.rampSeconds());
                 waitFor(hold.restSeconds(), time, Duty.ZERO);
@@ -63,6 +66,20 @@ final class Holding {
                     new Where(hold.name(), time, Leg.UP, duty),
                     (hold.times() - time) * (hold.seconds() + hold.restSeconds()) + secondsAfter);
             listenForLife(recorder.last().boardNanos());
+        }
+    }
+
+    private void proveAmps(double amps) throws RunEnded {
+        if (amps > hold.endsAboveAmps()) {
+            throw new RunEnded(
+                    Ending.Kind.UNIT_OUT_OF_BOUNDS,
+                    String.format(
+                            Locale.ROOT,
+                            "%.2f A flowed in step '%s' at %s, allowed are %.2f A: nothing else was tried",
+                            amps,
+                            hold.name(),
+                            hold.duty().print(),
+                            hold.endsAboveAmps()));
         }
     }
 

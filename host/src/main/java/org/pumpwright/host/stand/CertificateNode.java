@@ -6,26 +6,35 @@ import java.util.Optional;
 import org.pumpwright.host.calibration.Certificate;
 import org.pumpwright.host.datafile.Node;
 
-/** Makes a certificate of the keys that meters and analogue channels have for it. Thread-safe. */
+/** Makes a certificate of the keys that meters, analogue channels and the relief check have for it. Thread-safe. */
 final class CertificateNode {
     private CertificateNode() {}
 
     static Certificate certificate(Node channel) {
-        Optional<LocalDate> calibrated = day(channel, "calibrated");
-        Optional<LocalDate> due = day(channel, "due");
-        if (due.isPresent() && refusesDue(channel.at("due"), due.get(), calibrated)) {
-            due = Optional.empty();
-        }
-        return new Certificate(channel.text("certificate"), calibrated, due);
+        return certificate(channel, "calibrated");
     }
 
-    private static boolean refusesDue(Node due, LocalDate last, Optional<LocalDate> calibrated) {
+    /** Of a relief valve: what is calibrated elsewhere is checked here. */
+    static Certificate reliefCheck(Node check) {
+        return certificate(check, "checked");
+    }
+
+    private static Certificate certificate(Node node, String firstDay) {
+        Optional<LocalDate> begins = day(node, firstDay);
+        Optional<LocalDate> due = day(node, "due");
+        if (due.isPresent() && refusesDue(node.at("due"), due.get(), begins, firstDay)) {
+            due = Optional.empty();
+        }
+        return new Certificate(node.text("certificate"), begins, due);
+    }
+
+    private static boolean refusesDue(Node due, LocalDate last, Optional<LocalDate> calibrated, String firstDay) {
         if (calibrated.isEmpty()) {
-            due.refuse("needs the key calibrated: what was not calibrated cannot be due");
+            due.refuse("needs the key %1$s: what was not %1$s cannot be due".formatted(firstDay));
             return true;
         }
         if (last.isBefore(calibrated.get())) {
-            due.refuse("is " + due.found() + ", which is before calibrated, " + calibrated.get());
+            due.refuse("is " + due.found() + ", which is before " + firstDay + ", " + calibrated.get());
             return true;
         }
         return false;

@@ -1,6 +1,7 @@
 package org.pumpwright.host.stand;
 
 import java.util.Optional;
+import org.pumpwright.host.calibration.Certificate;
 import org.pumpwright.host.trace.Channels;
 
 /**
@@ -15,6 +16,7 @@ import org.pumpwright.host.trace.Channels;
  * @param nozzleM3PerSecondPerRootPascal flow of the nozzle over the root of the pressure before it, with the stand's fluid
  * @param fluid id of the fluid in the tank
  * @param supplyVolts open-circuit voltage that the stand's supply should have, V
+ * @param reliefCheck proof that the stand's relief valve opens in time; empty where there is none
  */
 public record StandDescription(
         String id,
@@ -25,7 +27,8 @@ public record StandDescription(
         String nozzle,
         double nozzleM3PerSecondPerRootPascal,
         String fluid,
-        double supplyVolts) {
+        double supplyVolts,
+        Optional<Certificate> reliefCheck) {
 
     /** How the board is reached. */
     public sealed interface Connection permits Connection.Serial, Connection.Simulated {

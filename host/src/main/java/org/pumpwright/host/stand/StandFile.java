@@ -49,7 +49,8 @@ public final class StandFile {
                 file.text("nozzle"),
                 nozzle(file.number("nozzle_gpm_per_root_psi")),
                 file.text("fluid"),
-                file.number("supply_volts"));
+                file.number("supply_volts"),
+                file.find("relief_check").map(CertificateNode::reliefCheck));
     }
 
     private static Connection connection(Node node) {

@@ -1,6 +1,5 @@
 package org.pumpwright.host.trace;
 
-
 /**
  * Takes down a trace while it is measured, so that nothing is lost when the program does not live to its end. It
  * never throws: a journal that fails must not cost the run. Confined to the run thread.

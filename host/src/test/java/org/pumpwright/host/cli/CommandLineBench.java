@@ -40,7 +40,8 @@ final class CommandLineBench {
     }
 
     CommandLineBench(Path home, Stands.SerialOpener opener) {
-        workshop = new Workshop(home, spare, CLOCK, new Stands(WireTiming.STANDARD, opener), Reader.nullReader(), false);
+        workshop =
+                new Workshop(home, spare, CLOCK, new Stands(WireTiming.STANDARD, opener), Reader.nullReader(), false);
     }
 
     private static Path temporary() {

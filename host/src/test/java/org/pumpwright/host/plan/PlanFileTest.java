@@ -34,7 +34,7 @@ class PlanFileTest {
     @Test
     void theQuickPlanIsReadInFull() throws DataFileException {
         Plan plan = PlanFile.read(QUICK);
-        assertThat(plan.label()).isEqualTo("quick-12v-pump v2");
+        assertThat(plan.label()).isEqualTo("quick-12v-pump v3");
         assertThat(plan.title()).isEqualTo("Quick acceptance sweep for a 12 V pump");
         assertThat(plan.kind()).isEqualTo(UnitKind.PUMP_12V);
         assertThat(plan.judged()).containsExactly(Duty.ofPercent(30), Duty.ofPercent(50), Duty.FULL);
@@ -42,15 +42,15 @@ class PlanFileTest {
         assertThat(plan.needsReliefCheck()).isFalse();
         assertThat(plan.steps()).singleElement().isInstanceOfSatisfying(Sweep.class, sweep -> {
             assertThat(sweep.rampSeconds()).isEqualTo(0.5);
-            assertThat(sweep.settle()).isEqualTo(new Settle(2, 10, 0.005));
-            assertThat(sweep.measure()).isEqualTo(new Measure(5, 200, 1, 20));
+            assertThat(sweep.settle()).isEqualTo(new Settle(1, 10, 0.005));
+            assertThat(sweep.measure()).isEqualTo(new Measure(2, 200, 0.002, 12));
         });
         assertThat(plan.stop().supplyAmpsAbove()).isEqualTo(28);
         assertThat(plan.stop().forSeconds()).isEqualTo(0.2);
         assertThat(plan.stop().voltsAtPinsBelow()).isEqualTo(9);
         // 120 psi of 6894.757 Pa (NIST SP 811, appendix B)
         assertThat(plan.stop().pressureAbovePascals()).isCloseTo(827_370.9, within(0.1));
-        assertThat(plan.stop().runSecondsAbove()).isEqualTo(300);
+        assertThat(plan.stop().runSecondsAbove()).isEqualTo(240);
     }
 
     @Test
@@ -112,22 +112,22 @@ class PlanFileTest {
     @Test
     void givingUpBeforeTheLeastWaitIsRefused() {
         assertRefused(
-                quick.with("give_up_seconds: 10", "give_up_seconds: 1.5"),
-                ":19: steps[0].sweep.settle.give_up_seconds is 1.5, it must be at least settle.least_seconds, 2 (s)");
+                quick.with("give_up_seconds: 10", "give_up_seconds: 0.5"),
+                ":19: steps[0].sweep.settle.give_up_seconds is 0.5, it must be at least settle.least_seconds, 1 (s)");
     }
 
     @Test
     void aLongestMeasurementBelowTheShortestIsRefused() {
         assertRefused(
-                quick.with("most_seconds: 20", "most_seconds: 4"),
-                ":24: steps[0].sweep.measure.most_seconds is 4, it must be at least measure.least_seconds, 5 (s)");
+                quick.with("most_seconds: 12", "most_seconds: 1"),
+                ":25: steps[0].sweep.measure.most_seconds is 1, it must be at least measure.least_seconds, 2 (s)");
     }
 
     @Test
     void aRunThatCouldNeverEndInTimeIsRefused() {
         assertRefused(
-                quick.with("run_seconds_above: 300", "run_seconds_above: 62"),
-                ":31: stop.run_seconds_above is 62, but the plan's steps need at least 67.5 (s)");
+                quick.with("run_seconds_above: 240", "run_seconds_above: 30"),
+                ":32: stop.run_seconds_above is 30, but the plan's steps need at least 31.5 (s)");
     }
 
     @Test
@@ -166,7 +166,8 @@ class PlanFileTest {
 
     @Test
     void eachKindOfStepIsRead() throws Exception {
-        Plan plan = PlanFile.read(Path.of(PlanFileTest.class.getResource("steps.yaml").toURI()));
+        Plan plan = PlanFile.read(
+                Path.of(PlanFileTest.class.getResource("steps.yaml").toURI()));
 
         assertThat(plan.needsReliefCheck()).isTrue();
         assertThat(plan.wiring()).isEqualTo(new Plan.Wiring(1, 1));
@@ -182,8 +183,7 @@ class PlanFileTest {
                                                 Optional.of(new Ask.End(
                                                         Ask.Blame.STAND, "the outlet valve does not close"))),
                                         new Ask.Answer(
-                                                "leaks",
-                                                Optional.of(new Ask.End(Ask.Blame.UNIT, "the unit leaks")))),
+                                                "leaks", Optional.of(new Ask.End(Ask.Blame.UNIT, "the unit leaks")))),
                                 Map.of("outlet", 0.0)),
                         new Hold("dead-head", Reading.DEAD_HEAD, Duty.FULL, 4, 0.5, 1, 0, 0),
                         new Hold("starts", Reading.STARTS, Duty.ofPercent(50), 3, 0.2, 10, 2.5, 300),
@@ -204,6 +204,35 @@ class PlanFileTest {
         assertRefused(
                 steps.with("because: the unit leaks", ""),
                 ":16: steps[0].ask.answers[2].word ends the run, so it needs because: the reason for the record");
+    }
+
+    @Test
+    void aClosedOutletWithoutAReliefCheckIsRefused() throws Exception {
+        assertRefused(
+                steps().with("needs_relief_check: true", ""),
+                ":23: steps[1].hold.reads is \"dead-head\", so the plan must say needs_relief_check: true");
+    }
+
+    @Test
+    void aClosedOutletIsHeldForFiveSecondsAtMost() throws Exception {
+        assertRefused(
+                steps().with("seconds: 4", "seconds: 5.5"),
+                ":25: steps[1].hold.seconds is 5.5, but a closed outlet may be held for 5 (s) at most");
+    }
+
+    @Test
+    void aHoldMayEndTheRunAboveACurrent() throws Exception {
+        Path file = steps().with("times: 10", "times: 10\n      ends_above_amps: 0.5");
+        assertThat(PlanFile.read(file).steps().get(2))
+                .isEqualTo(new Hold("starts", Reading.STARTS, Duty.ofPercent(50), 3, 0.2, 10, 2.5, 300, 0.5));
+        assertRefused(
+                steps().with("times: 10", "ends_above_amps: 0"),
+                ":33: steps[2].hold.ends_above_amps is 0, allowed is 0.05 to 100 (A)");
+    }
+
+    private EditedFile steps() throws Exception {
+        return new EditedFile(
+                Path.of(PlanFileTest.class.getResource("steps.yaml").toURI()), folder);
     }
 
     private static void assertRefused(Path file, String problems) {

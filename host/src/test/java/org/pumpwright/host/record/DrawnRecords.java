@@ -16,6 +16,8 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.finding.Finding;
+import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Uncertain;
@@ -81,6 +83,7 @@ final class DrawnRecords {
                 some(this::text),
                 some(() -> new StandCheck(text(), random.nextBoolean(), text(), text())),
                 some(this::feature),
+                some(this::finding),
                 some(() -> new Cause(text(), text(), text())),
                 text(),
                 text(),
@@ -98,6 +101,15 @@ final class DrawnRecords {
                 number(),
                 choice(FeatureJudgement.Decision.values()),
                 random.nextBoolean());
+    }
+
+    private Finding finding() {
+        Finding.Outcome outcome = random.nextBoolean()
+                ? new Finding.Word(text())
+                : new Finding.Figure(
+                        new Uncertain(number(), Math.abs(number()), 1 + random.nextDouble()),
+                        choice(FindingUnit.values()));
+        return new Finding(text(), text(), outcome, text());
     }
 
     private Trace trace() {

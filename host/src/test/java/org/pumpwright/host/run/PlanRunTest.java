@@ -96,7 +96,7 @@ final class PlanRunTest {
                 .usingElementComparator((a, b) -> Math.abs(a - b) < 0.01 ? 0 : 1)
                 .containsExactly(20.0, 30.0, 50.0, 75.0, 100.0, 75.0, 50.0, 30.0, 20.0);
         assertThat(outcome.trace().points()).allMatch(point -> point.settled() && point.enoughPulses());
-        assertThat(outcome.trace().points()).allMatch(point -> point.measuredSeconds() >= 5);
+        assertThat(outcome.trace().points()).allMatch(point -> point.measuredSeconds() >= 2);
     }
 
     @Test

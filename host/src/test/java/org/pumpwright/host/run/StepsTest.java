@@ -69,8 +69,7 @@ final class StepsTest {
                 List.of(),
                 new StopRules(28, 0.2, 9, 900_000, mostSeconds));
         SimulatedBoard board = new SimulatedBoard(TestStands.healthyPump(), description.channels());
-        try (WireStand stand =
-                new WireStand(description, () -> new SimulatedLine(board, 0), WireTiming.STANDARD)) {
+        try (WireStand stand = new WireStand(description, () -> new SimulatedLine(board, 0), WireTiming.STANDARD)) {
             stand.open();
             return new PlanRun(stand, plan, this::hear, new StopButton(), operator, Journal.NONE).carryOut();
         }
@@ -96,16 +95,22 @@ final class StepsTest {
         RunOutcome outcome = run(new Ramp("thresholds", Duty.ofPercent(5), Duty.ofPercent(25), 2, true));
 
         assertThat(outcome.ending().completed()).as(outcome.ending().reason()).isTrue();
-        Stretch up = outcome.trace().stretches("thresholds", Stretch.Kind.RAMP_UP).get(0);
+        Stretch up =
+                outcome.trace().stretches("thresholds", Stretch.Kind.RAMP_UP).get(0);
         assertThat(up.seconds()).isCloseTo(10, within(0.1));
         List<Sample> samples = outcome.trace().during(up);
         for (Sample sample : samples.subList(5, samples.size())) {
             double seconds = (sample.boardNanos() - up.fromNanos()) / 1e9;
             assertThat(sample.applied().get(0).percent()).isCloseTo(5 + 2 * seconds, within(0.25));
         }
-        Stretch down = outcome.trace().stretches("thresholds", Stretch.Kind.RAMP_DOWN).get(0);
+        Stretch down =
+                outcome.trace().stretches("thresholds", Stretch.Kind.RAMP_DOWN).get(0);
         assertThat(down.seconds()).isCloseTo(10, within(0.1));
-        assertThat(outcome.trace().samples().get(outcome.trace().samples().size() - 1).applied().get(0))
+        assertThat(outcome.trace()
+                        .samples()
+                        .get(outcome.trace().samples().size() - 1)
+                        .applied()
+                        .get(0))
                 .isEqualTo(Duty.ZERO);
     }
 
@@ -115,7 +120,8 @@ final class StepsTest {
 
         List<Stretch> holds = outcome.trace().stretches("starts", Stretch.Kind.HOLD);
         assertThat(holds).hasSize(4).allMatch(hold -> Math.abs(hold.seconds() - 1) < 0.05);
-        assertThat(outcome.trace().during(holds.get(3)).get(40).applied().get(0)).isEqualTo(Duty.ofPercent(40));
+        assertThat(outcome.trace().during(holds.get(3)).get(40).applied().get(0))
+                .isEqualTo(Duty.ofPercent(40));
         assertThat(holds.get(1).fromNanos() - holds.get(0).toNanos()).isBetween(780_000_000L, 860_000_000L);
     }
 
@@ -123,13 +129,16 @@ final class StepsTest {
     void theStandIsSafeWhileAPersonIsAskedAndOnlyTheAnswerArmsItAgain() throws Exception {
         operator = new ScriptedOperator("what?", "DONE ");
 
-        RunOutcome outcome = run(MOMENT, OUTLET, new Hold("after", Reading.NOTHING, Duty.ofPercent(60), 1, 0.2, 1, 0, 0));
+        RunOutcome outcome =
+                run(MOMENT, OUTLET, new Hold("after", Reading.NOTHING, Duty.ofPercent(60), 1, 0.2, 1, 0, 0));
 
         assertThat(outcome.ending().completed()).as(outcome.ending().reason()).isTrue();
         assertThat(outcome.trace().answers())
                 .extracting(Answer::step, Answer::question, Answer::word)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("outlet", "Close the outlet.", "done"));
-        assertThat(heard).anyMatch(e -> e instanceof RunEvent.NotAnAnswer no && no.given().equals("what?"));
+        assertThat(heard)
+                .anyMatch(
+                        e -> e instanceof RunEvent.NotAnAnswer no && no.given().equals("what?"));
         Stretch waited = outcome.trace().stretches("outlet", Stretch.Kind.WAIT).get(0);
         assertThat(waited.seconds()).isGreaterThan(0.2);
         assertThat(outcome.trace().samples()).allMatch(Sample::armed);
@@ -160,8 +169,7 @@ final class StepsTest {
                 List.of(OUTLET),
                 List.of(),
                 new StopRules(28, 0.2, 9, 900_000, 300));
-        try (WireStand stand =
-                new WireStand(description, () -> new SimulatedLine(board, 0), WireTiming.STANDARD)) {
+        try (WireStand stand = new WireStand(description, () -> new SimulatedLine(board, 0), WireTiming.STANDARD)) {
             stand.open();
 
             RunOutcome outcome =
@@ -206,7 +214,10 @@ final class StepsTest {
                 .isEqualTo(new Ending(
                         Ending.Kind.STOPPED_BY_PERSON, "nobody said within a minute that somebody is at the stand"));
         assertThat(operator.asked()).containsExactly("soak");
-        double seconds = outcome.trace().samples().get(outcome.trace().samples().size() - 1).boardSeconds();
+        double seconds = outcome.trace()
+                .samples()
+                .get(outcome.trace().samples().size() - 1)
+                .boardSeconds();
         assertThat(seconds).isBetween(180.0, 190.0);
     }
 

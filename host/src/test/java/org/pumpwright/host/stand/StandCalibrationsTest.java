@@ -221,7 +221,7 @@ final class StandCalibrationsTest {
                 .replace("8.76741e-8", "2.019202697e-7");
         assertRefused(
                 with(WATER, hobby),
-                ":43: analogs[3].thermistor.ohms_at_25_celsius is 10000, where the curve gives 24.68 °C, not 25: the coefficients"
+                ":55: analogs[3].thermistor.ohms_at_25_celsius is 10000, where the curve gives 24.68 °C, not 25: the coefficients"
                         + " belong to another part");
     }
 
@@ -229,16 +229,16 @@ final class StandCalibrationsTest {
     void aCalibrationThatCannotBeIsRefusedAtItsGroup() {
         assertRefused(
                 with(WATER, THERMISTOR.replace("most_celsius: 60", "most_celsius: -20")),
-                ":48: analogs[3].thermistor.most_celsius is -20, it must be above least_celsius, -10");
+                ":60: analogs[3].thermistor.most_celsius is -20, it must be above least_celsius, -10");
         assertRefused(
                 with(PRESSURE, RATIOMETRIC.replace("high_volts: 4.5", "high_volts: 5.5")),
-                ":37: analogs[2].ratiometric.high_volts is 5.5, above reference_volts, 5");
+                ":49: analogs[2].ratiometric.high_volts is 5.5, above reference_volts, 5");
         assertRefused(
                 with(
                         AMPS,
                         "    shunt_monitor: { shunt_ohms: 0.0001, current_step_amps: 0.0005, gain_uncertainty_percent: 0.2,"
                                 + " offset_uncertainty_amps: 0.01 }\n"),
-                ":25: analogs[1].shunt_monitor cannot be used: the calibration register would be 102400 for steps of 5.0E-4 A"
+                ":37: analogs[1].shunt_monitor cannot be used: the calibration register would be 102400 for steps of 5.0E-4 A"
                         + " over 1.0E-4 ohm, allowed are 1 to 32767");
     }
 
@@ -246,13 +246,13 @@ final class StandCalibrationsTest {
     void rangesTheWrongWayRoundAreRefused() {
         assertRefused(
                 with(PRESSURE, RATIOMETRIC.replace("low_volts: 0.5", "low_volts: 4.6")),
-                ":37: analogs[2].ratiometric.high_volts is 4.5, it must be above low_volts, 4.6");
+                ":49: analogs[2].ratiometric.high_volts is 4.5, it must be above low_volts, 4.6");
         assertRefused(
                 with(VOLTS, VOLTS + "    fault_below_percent: 50\n    fault_above_percent: 40\n"),
-                ":23: analogs[0].fault_above_percent is 40, it must be above fault_below_percent, 50");
+                ":35: analogs[0].fault_above_percent is 40, it must be above fault_below_percent, 50");
         assertRefused(
                 with(PRESSURE, RATIOMETRIC + "      fault_below_volts: 0.6\n"),
-                ":34: analogs[2].ratiometric cannot be used: the sensor works from 0.1 to 0.9 of the supply, but is taken for"
+                ":46: analogs[2].ratiometric cannot be used: the sensor works from 0.1 to 0.9 of the supply, but is taken for"
                         + " broken outside 0.12 to 0.95");
     }
 
@@ -260,21 +260,21 @@ final class StandCalibrationsTest {
     void aKindForAnotherRoleIsRefused() {
         assertRefused(
                 with(PRESSURE, THERMISTOR),
-                ":32: analogs[2].offset_uncertainty_psi is missing, add it: allowed is 0 to 20000 (psi)");
+                ":44: analogs[2].offset_uncertainty_psi is missing, add it: allowed is 0 to 20000 (psi)");
     }
 
     @Test
     void twoKindsInOneChannelAreRefused() {
         assertRefused(
                 with(WATER, WATER + THERMISTOR),
-                ":41: analogs[3].celsius_at_zero belongs to a straight line, but the channel has thermistor: keep one of the two");
+                ":53: analogs[3].celsius_at_zero belongs to a straight line, but the channel has thermistor: keep one of the two");
     }
 
     @Test
     void aWrongKeyInAGroupIsToldWithItsNeighbour() {
         assertRefused(
                 with(PRESSURE, RATIOMETRIC.replace("low_volts", "lo_volts")),
-                ":34: analogs[2].ratiometric.low_volts is missing, add it: allowed is 0 to 30 (V)");
+                ":46: analogs[2].ratiometric.low_volts is missing, add it: allowed is 0 to 30 (V)");
     }
 
     private static void assertRefused(Path file, String problem) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +64,41 @@ class StandFileTest {
                         new Connection.Serial(Optional.of("/dev/ttyUSB0"), 115_200, Optional.of("0123456789012345")));
     }
 
+    @Test
+    void theReliefCheckHasItsDays() throws DataFileException {
+        assertThat(StandFile.read(SIMULATED).reliefCheck())
+                .contains(new Certificate(
+                        "none: simulated, the relief valve of a stand that is not there",
+                        Optional.of(LocalDate.of(2026, 1, 1)),
+                        Optional.of(LocalDate.of(2099, 12, 31))));
+        assertThat(StandFile.read(BENCH).reliefCheck()).isEmpty();
+    }
+
+    @Test
+    void aReliefCheckThatIsDueBeforeItWasMadeIsRefused() {
+        assertRefused(
+                new EditedFile(SIMULATED, folder).with("due: 2099-12-31", "due: 2025-12-31"),
+                ":67: relief_check.due is \"2025-12-31\", which is before checked, 2026-01-01");
+    }
+
+    @Test
+    void aReliefCheckWithoutALastDayIsRefused() {
+        assertRefused(
+                new EditedFile(SIMULATED, folder).with("  due: 2099-12-31", ""),
+                ":64: relief_check.due is missing, add it: allowed is a day such as 2026-01-31");
+    }
+
+    @Test
+    void theSimulatedStandHasALargeMeterTooWhoseKFallsAtLowFlow() throws DataFileException {
+        MeterChannel large =
+                StandFile.read(SIMULATED).channels().withFlowMeter(1).flowMeter();
+        assertThat(large.k().at(FlowRate.ofGallonsPerMinute(15)).pulsesPerUsGallon())
+                .isCloseTo(600, within(1e-9));
+        assertThat(large.k().at(FlowRate.ofGallonsPerMinute(1)).pulsesPerUsGallon())
+                .isCloseTo(572, within(1e-9));
+        assertThat(large.least()).isEqualTo(FlowRate.ofGallonsPerMinute(1));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"simulated", "serial"})
     void theChannelsAreConvertedToSi(String name) throws DataFileException {
@@ -106,7 +142,7 @@ class StandFileTest {
         Path file = without(role);
         assertRefused(
                 file,
-                ":15: analogs has no channel with role " + role + ", without which no unit can be judged: add it");
+                ":27: analogs has no channel with role " + role + ", without which no unit can be judged: add it");
     }
 
     @Test
@@ -120,20 +156,20 @@ class StandFileTest {
     void aChannelInTheUnitOfAnotherRoleIsRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("amps_at_zero: 0", "volts_at_zero: 0");
         assertRefused(file, """
-                :23: analogs[1].amps_at_zero is missing, add it: allowed is -1000 to 1000 (A)
-                :25: analogs[1].volts_at_zero is not known here; did you mean amps_at_zero?""");
+                :35: analogs[1].amps_at_zero is missing, add it: allowed is -1000 to 1000 (A)
+                :37: analogs[1].volts_at_zero is not known here; did you mean amps_at_zero?""");
     }
 
     @Test
     void twoChannelsOnOneInputAreRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("index: 3", "index: 2");
-        assertRefused(file, ":40: analogs[3].index is 2, which is taken in line 33 already");
+        assertRefused(file, ":52: analogs[3].index is 2, which is taken in line 45 already");
     }
 
     @Test
     void aChannelWithoutASpanIsRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("volts_at_full_scale: 20", "volts_at_full_scale: 0.0");
-        assertRefused(file, ":19: analogs[0].volts_at_full_scale is 0.0, it must differ from volts_at_zero");
+        assertRefused(file, ":31: analogs[0].volts_at_full_scale is 0.0, it must differ from volts_at_zero");
     }
 
     @Test
