@@ -69,6 +69,11 @@ public final class PlanRun {
         } finally {
             safe = SafePath.take(stand);
         }
+        if (safe == SafeState.LOCKED) {
+            // The unit was measured well enough; but whoever reads the record must know of the stand.
+            ending = new Ending(
+                    ending.kind(), ending.reason() + "; after it the board locked itself: the contactor may be stuck");
+        }
         Trace trace = recorder.trace();
         RunOutcome outcome = new RunOutcome(trace, ending, safe, SampleGaps.lost(trace));
         try {

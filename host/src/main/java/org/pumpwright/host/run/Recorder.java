@@ -81,7 +81,11 @@ final class Recorder {
     /** Makes the stand safe for a while; {@link #arm} ends that. */
     void standSafe() throws RunEnded {
         watch.pause();
-        if (SafePath.take(stand) != SafeState.CONFIRMED) {
+        SafeState safe = SafePath.take(stand);
+        if (safe == SafeState.LOCKED) {
+            throw new RunEnded(Ending.Kind.STAND_UNFIT, "the board locked itself: the contactor may be stuck");
+        }
+        if (safe != SafeState.CONFIRMED) {
             throw new RunEnded(Ending.Kind.STAND_LOST, "the stand was asked to make safe and did not say that it is");
         }
     }

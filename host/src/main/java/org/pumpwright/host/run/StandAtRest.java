@@ -39,6 +39,9 @@ public final class StandAtRest {
         } finally {
             safe = SafePath.take(stand);
         }
+        if (safe == SafeState.LOCKED) {
+            ending = new Ending(Ending.Kind.STAND_UNFIT, "the board locked itself: the contactor may be stuck");
+        }
         Trace trace = new Trace(stand.description().channels(), samples, List.of());
         return new RunOutcome(trace, ending, safe, SampleGaps.lost(trace));
     }

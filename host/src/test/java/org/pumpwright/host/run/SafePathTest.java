@@ -3,6 +3,7 @@ package org.pumpwright.host.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.pumpwright.host.bench.TestStands;
@@ -44,6 +45,15 @@ final class SafePathTest {
 
             assertThat(SafePath.take(stand)).isEqualTo(SafeState.CONFIRMED);
             assertThat(line.signsOfLifeAfterMakeSafe).isZero();
+        }
+    }
+
+    @Test
+    void aContactorThatStaysClosedIsHeardOf() throws Exception {
+        try (WireStand stand = armed()) {
+            board.holdFeedback(Optional.of(true));
+
+            assertThat(SafePath.take(stand)).isEqualTo(SafeState.LOCKED);
         }
     }
 

@@ -112,6 +112,9 @@ public final class WireStand implements Stand {
         }
         talk.makeSafe();
         if (proof.isPresent() && proof.get() instanceof Event event) {
+            if (event.kind() == EventKind.STARTED) {
+                throw startedAnew(talk.line(), event);
+            }
             throw trouble(
                     talk.line(),
                     Trouble.REFUSED,
@@ -233,12 +236,7 @@ public final class WireStand implements Stand {
         return switch (event.kind()) {
             case STARTED -> {
                 now.talk().endSignsOfLife();
-                throw trouble(
-                        line,
-                        Trouble.BOARD_RESET,
-                        "%s: the board has started anew (%s). Check its supply and the cable, then start the run again.",
-                        line.name(),
-                        new ResetCause(event.detail() & 0xF).describe());
+                throw startedAnew(line, event);
             }
             case MADE_SAFE, LOCKED -> {
                 now.talk().endSignsOfLife();
@@ -246,6 +244,15 @@ public final class WireStand implements Stand {
             }
             case ARMED -> Optional.empty();
         };
+    }
+
+    private static StandException startedAnew(Line line, Event event) {
+        return trouble(
+                line,
+                Trouble.BOARD_RESET,
+                "%s: the board has started anew (%s). Check its supply and the cable, then start the run again.",
+                line.name(),
+                new ResetCause(event.detail() & 0xF).describe());
     }
 
     private void checkExpected(Identity board, Line line) throws StandException {
