@@ -15,5 +15,5 @@ public interface RunWatcher extends RunListener {
      * @param curve what it will be held against; empty where nothing will be judged
      * @param stand what a stand in order shows
      */
-    void begins(Plan plan, Optional<HealthyCurve> curve, StandExpectations stand);
+    default void begins(Plan plan, Optional<HealthyCurve> curve, StandExpectations stand) {}
 }
