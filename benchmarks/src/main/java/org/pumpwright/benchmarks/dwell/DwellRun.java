@@ -51,14 +51,16 @@ record DwellRun(UnitMix.Unit unit, boolean completed, double benchSeconds, Verdi
     static DwellRun of(UnitMix.Unit unit, Plan plan, StandDescription description, HealthyCurve curve) {
         RunOutcome outcome = run(unit, plan, description);
         List<Sample> samples = outcome.trace().samples();
-        double seconds = samples.get(samples.size() - 1).boardSeconds() - samples.get(0).boardSeconds();
+        double seconds =
+                samples.get(samples.size() - 1).boardSeconds() - samples.get(0).boardSeconds();
         List<Flow> flows = PointReading.all(outcome.trace()).stream()
                 .filter(point -> point.mark().leg() == Leg.UP
                         && plan.judged().contains(point.mark().commanded())
                         && point.flow().value() > 0)
                 .map(point -> flow(unit, point, outcome))
                 .toList();
-        return new DwellRun(unit, outcome.ending().completed(), seconds, verdict(outcome, plan, description, curve), flows);
+        return new DwellRun(
+                unit, outcome.ending().completed(), seconds, verdict(outcome, plan, description, curve), flows);
     }
 
     private static RunOutcome run(UnitMix.Unit unit, Plan plan, StandDescription description) {
@@ -97,8 +99,7 @@ record DwellRun(UnitMix.Unit unit, boolean completed, double benchSeconds, Verdi
                         plan,
                         Optional.of(curve),
                         curve.conditions(),
-                        new StandExpectations(
-                                description.supplyVolts(), description.nozzleM3PerSecondPerRootPascal()),
+                        new StandExpectations(description.supplyVolts(), description.nozzleM3PerSecondPerRootPascal()),
                         UnitSystem.US))
                 .verdict();
     }

@@ -43,12 +43,11 @@ public final class DwellTable {
                 .filter(each -> each.conditions().model().equals("demo-pump"))
                 .findFirst()
                 .orElseThrow();
-        Plan adaptive = sweep(quick).measure().flowUncertaintyShare() < 1
-                ? quick
-                : with(quick, SOON, new Measure(1, 50, 0.001, 20));
+        Plan shorter = with(quick, SOON, new Measure(1, 50, 0.001, 10));
         List<Way> ways = Stream.of(
-                        way("adaptive: " + rule(adaptive), units, adaptive, stand, curve),
+                        way("shipped, " + quick.label() + ": " + rule(quick), units, quick, stand, curve),
                         way("fixed 10 s", units, with(quick, USUAL, new Measure(10, 1, 1, 10)), stand, curve),
+                        way("shorter: " + rule(shorter), units, shorter, stand, curve),
                         way("fixed 1 s", units, with(quick, SOON, new Measure(1, 1, 1, 1)), stand, curve))
                 .toList();
         print(ways);
@@ -117,8 +116,9 @@ public final class DwellTable {
             row(way.words(), "%.1f s", mean(seconds), at(seconds, 0.5), at(seconds, 1));
         }
         System.out.println();
-        System.out.println("| way | set point | u from pulses, median | 95 % of units below | u in all, median | 95 % below"
-                + " | off the steady state, median | 5 % | 95 % |");
+        System.out.println(
+                "| way | set point | u from pulses, median | 95 % of units below | u in all, median | 95 % below"
+                        + " | off the steady state, median | 5 % | 95 % |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         for (Way way : ways) {
             for (int percent : percents(way)) {
@@ -168,8 +168,9 @@ public final class DwellTable {
     }
 
     private static void printVerdicts(List<Way> ways) {
-        System.out.println("| way | healthy units: PASS | FAIL | neither | units with a fault: PASS | FAIL | neither | other"
-                + " verdict than the second way |");
+        System.out.println(
+                "| way | healthy units: PASS | FAIL | neither | units with a fault: PASS | FAIL | neither | other"
+                        + " verdict than the second way |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- |");
         for (Way way : ways) {
             List<String> cells = new ArrayList<>();

@@ -184,7 +184,7 @@ public final class Acceptance {
                 bench.model().id(),
                 bench.description().driver(),
                 identity.pumpPwmHz(),
-                bench.description().nozzle(),
+                bench.description().nozzleBehind(bench.plan().wiring().meter()).id(),
                 bench.description().fluid());
     }
 
@@ -235,7 +235,8 @@ public final class Acceptance {
 
     private static StandExpectations expected(Setting setting) {
         StandDescription stand = setting.bench().description();
-        return new StandExpectations(stand.supplyVolts(), stand.nozzleM3PerSecondPerRootPascal())
+        return new StandExpectations(stand.supplyVolts(), stand.nozzleBehind(setting.bench().plan().wiring().meter())
+                        .m3PerSecondPerRootPascal())
                 .on(setting.startedAt().toLocalDate());
     }
 

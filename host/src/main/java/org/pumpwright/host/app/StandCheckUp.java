@@ -43,7 +43,7 @@ public final class StandCheckUp {
         StandIdentity identity = stand.open();
         RunOutcome outcome = StandAtRest.record(stand, SECONDS);
         StandExpectations expected = new StandExpectations(
-                        description.supplyVolts(), description.nozzleM3PerSecondPerRootPascal())
+                        description.supplyVolts(), description.nozzle().m3PerSecondPerRootPascal())
                 .on(today);
         return new Finding(identity, outcome, StandAtRestChecks.of(outcome.trace(), expected));
     }

@@ -60,7 +60,7 @@ final class StandShowCommand implements Callable<Integer> {
             row(out, "link time-out", board.linkTimeOutMillis() + " ms");
             row(out, "PWM of the pump", "%.0f Hz".formatted(board.pumpPwmHz()));
             row(out, "driver", description.driver());
-            row(out, "nozzle", description.nozzle());
+            row(out, "nozzle", description.nozzle().id());
             row(out, "fluid", description.fluid());
             Sample now = firstSample(stand);
             row(out, "emergency stop", now.emergencyStopClosed() ? "closed (ready)" : "OPEN");

@@ -2,6 +2,7 @@ package org.pumpwright.host.record;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.ClosedChannelException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -15,9 +16,12 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.pumpwright.host.trace.Answer;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Journal;
@@ -32,8 +36,10 @@ import tools.jackson.databind.json.JsonMapper;
  * after it is a piece of the trace, about four a second. {@link JournalReader} puts them together again.
  *
  * <p>The file bears its name only once it is locked and its first line is on the disk, so whoever finds one unlocked may take
- * it. The lines are written by a thread of its own, because a slow disk must not keep the run from giving its sign of life.
- * After a piece that could not be written nothing more is: what is there has no hole. Confined to the run thread.
+ * it. The lines are written by a thread of its own, because a slow disk must not keep the run from giving its sign of life; and
+ * another forces them to the disk, because a slow card must not keep lines in a program that may be killed.
+ *
+ * <p>After a piece that could not be written nothing more is: what is there has no hole. Confined to the run thread.
  */
 public final class JournalFile implements Journal, AutoCloseable {
     private static final int SAMPLES_A_LINE = 12;
@@ -58,6 +64,9 @@ public final class JournalFile implements Journal, AutoCloseable {
     private final List<PointMark> points = new ArrayList<>();
     private final List<Stretch> stretches = new ArrayList<>();
     private final List<Answer> answers = new ArrayList<>();
+    private final ExecutorService forcing =
+            Executors.newSingleThreadExecutor(task -> daemon(task, "journal to the disk"));
+    private final AtomicBoolean forcePending = new AtomicBoolean();
     private int linesWritten;
     private volatile boolean failed;
 
@@ -70,9 +79,13 @@ public final class JournalFile implements Journal, AutoCloseable {
                 1, 1, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_LINES_WAITING), JournalFile::diskThread);
     }
 
-    /** A daemon: a disk that hangs must not keep a program that wants to end. */
     private static Thread diskThread(Runnable task) {
-        Thread thread = new Thread(task, "journal of the run");
+        return daemon(task, "journal of the run");
+    }
+
+    /** A disk that hangs must not keep a program that wants to end. */
+    private static Thread daemon(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
         thread.setDaemon(true);
         return thread;
     }
@@ -231,9 +244,21 @@ public final class JournalFile implements Journal, AutoCloseable {
         try {
             writeLine(channel, line);
             linesWritten++;
-            if (linesWritten % LINES_A_FORCE == 0) {
-                channel.force(false);
+            if (linesWritten % LINES_A_FORCE == 0 && !forcePending.getAndSet(true)) {
+                forcing.execute(this::force);
             }
+        } catch (IOException e) {
+            failed = true;
+        }
+    }
+
+    private void force() {
+        try {
+            forcePending.set(false);
+            channel.force(false);
+        } catch (ClosedChannelException e) {
+            // The run is over and its record kept, or the system takes what is left to the disk in its own time.
+            return;
         } catch (IOException e) {
             failed = true;
         }
@@ -248,6 +273,7 @@ public final class JournalFile implements Journal, AutoCloseable {
 
     /** On the disk's thread, its last task. Closing drops the lock. */
     private void letGo() {
+        forcing.shutdown();
         try {
             channel.close();
         } catch (IOException e) {

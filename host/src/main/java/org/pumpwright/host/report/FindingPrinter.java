@@ -87,8 +87,9 @@ final class FindingPrinter {
         if (!Double.isFinite(value)) {
             return "not known";
         }
-        double scale = Math.pow(10, Math.min(0, place));
-        String printed = String.format(Locale.ROOT, "%." + Math.max(0, place) + "f", Math.rint(value * scale) / scale);
+        double tens = Math.pow(10, Math.max(0, -place));
+        double whole = place < 0 ? Math.rint(value / tens) * tens : value;
+        String printed = String.format(Locale.ROOT, "%." + Math.max(0, place) + "f", whole);
         boolean zero = printed.chars().noneMatch(c -> c >= '1' && c <= '9');
         return zero && printed.startsWith("-") ? printed.substring(1) : printed;
     }

@@ -23,6 +23,11 @@ final class TextTable {
         Verdict verdict = run.grade().verdict();
         List<FeatureJudgement> judged =
                 run.grade().features().stream().filter(FeatureJudgement::judged).toList();
+        boolean withoutPoints = PlainReading.of(run).isEmpty();
+        if (judged.isEmpty() && withoutPoints && !run.grade().findings().isEmpty()) {
+            // A plan without a sweep has no points; what its steps read stands in a table of its own.
+            return;
+        }
         page.blank();
         if (judged.isEmpty() || !Words.speaksOfTheUnit(verdict)) {
             addReadings(run);
@@ -56,10 +61,7 @@ final class TextTable {
     private void addReadings(RunRecord run) {
         List<PlainReading> readings = PlainReading.of(run);
         if (readings.isEmpty()) {
-            // A plan without a sweep has no points; what its steps read stands in a table of its own.
-            if (run.grade().findings().isEmpty()) {
-                page.line("No point of the plan was finished, so there are no readings.");
-            }
+            page.line("No point of the plan was finished, so there are no readings.");
             return;
         }
         page.line("Plain readings; nothing was judged on them");

@@ -11,6 +11,7 @@ import org.pumpwright.host.datafile.Node;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.stand.StandDescription.Connection;
+import org.pumpwright.host.stand.StandDescription.Nozzle;
 import org.pumpwright.host.trace.Channels;
 
 /** Reads descriptions of stands from files. Thread-safe. */
@@ -46,8 +47,8 @@ public final class StandFile {
                         meters.items().stream().map(MeterNode::meter).toList(),
                         analogs.items().stream().map(AnalogNode::channel).toList()),
                 file.text("driver"),
-                file.text("nozzle"),
-                nozzle(file.number("nozzle_gpm_per_root_psi")),
+                nozzle(file),
+                file.find("large_loop").map(StandFile::nozzle),
                 file.text("fluid"),
                 file.number("supply_volts"),
                 file.find("relief_check").map(CertificateNode::reliefCheck));
@@ -64,7 +65,11 @@ public final class StandFile {
                 node.find("unique_id").map(Node::text));
     }
 
-    private static double nozzle(double gallonsPerMinutePerRootPsi) {
+    private static Nozzle nozzle(Node node) {
+        return new Nozzle(node.text("nozzle"), perRootPascal(node.number("nozzle_gpm_per_root_psi")));
+    }
+
+    private static double perRootPascal(double gallonsPerMinutePerRootPsi) {
         return FlowRate.ofGallonsPerMinute(gallonsPerMinutePerRootPsi).m3PerSecond()
                 / Math.sqrt(Pressure.PASCALS_PER_PSI);
     }

@@ -64,7 +64,7 @@ final class DemoCurve {
                 "demo-pump",
                 1,
                 "Demo 5 gal/min diaphragm pump, simulated units, for practice only",
-                new Conditions("demo-pump", stand.driver(), SimulatedBoard.PWM_HZ, stand.nozzle(), stand.fluid()),
+                new Conditions("demo-pump", stand.driver(), SimulatedBoard.PWM_HZ, stand.nozzle().id(), stand.fluid()),
                 true,
                 UNITS,
                 ToleranceFactor.joint(UNITS, JUDGED_FEATURES, 0.95, 0.95),

@@ -40,6 +40,7 @@ import org.pumpwright.host.stand.wire.WireTiming;
 import org.pumpwright.host.trace.Answer;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Ending;
+import org.pumpwright.host.trace.PointMark;
 import org.pumpwright.host.trace.Sample;
 import org.pumpwright.host.trace.Stretch;
 import org.pumpwright.host.trace.Trace;
@@ -158,7 +159,7 @@ final class ShippedPlansTest {
         assertThat(pulsesPerSecond(trace, "zero-command-before")).isZero();
         // 20 gal/min at 60 % and 33.4 gal/min with the valve fully open, by 600 pulses a gallon; units differ by a
         // tenth.
-        assertThat(pulsesPerSecond(trace, "by-command")).isBetween(150.0, 260.0);
+        assertThat(pulsesPerSecond(trace, trace.points().get(0))).isBetween(150.0, 260.0);
         assertThat(pulsesPerSecond(trace, "by-override")).isBetween(300.0, 370.0);
         assertThat(pulsesPerSecond(trace, "zero-command-after")).isZero();
     }
@@ -188,7 +189,14 @@ final class ShippedPlansTest {
 
     /** Of the plan's meter, over the second half of a hold. */
     private static double pulsesPerSecond(Trace trace, String step) {
-        List<Sample> late = secondHalf(trace, step);
+        return pulsesPerSecond(trace, secondHalf(trace, step));
+    }
+
+    private static double pulsesPerSecond(Trace trace, PointMark point) {
+        return pulsesPerSecond(trace, trace.between(point.measureFromNanos(), point.endNanos()));
+    }
+
+    private static double pulsesPerSecond(Trace trace, List<Sample> late) {
         Sample first = late.get(0);
         Sample last = late.get(late.size() - 1);
         int meter = trace.channels().flowMeter().index();

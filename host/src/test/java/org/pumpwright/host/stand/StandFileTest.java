@@ -38,7 +38,8 @@ class StandFileTest {
         assertThat(stand.title()).isEqualTo("Simulated stand (no hardware)");
         assertThat(stand.connection()).isEqualTo(new Connection.Simulated());
         assertThat(stand.driver()).isEqualTo("shop-7k8");
-        assertThat(stand.nozzle()).isEqualTo("n-0.60");
+        assertThat(stand.nozzle().id()).isEqualTo("n-0.60");
+        assertThat(stand.nozzleBehind(0)).isEqualTo(stand.nozzle());
         assertThat(stand.fluid()).isEqualTo("water");
         assertThat(stand.supplyVolts()).isEqualTo(13.8);
         assertThat(stand.channels().meters())
@@ -130,7 +131,7 @@ class StandFileTest {
 
     @Test
     void theNozzleGivesItsFlowAtTheRootOfThePressure() throws DataFileException {
-        double atRootPascal = StandFile.read(SIMULATED).nozzleM3PerSecondPerRootPascal();
+        double atRootPascal = StandFile.read(SIMULATED).nozzle().m3PerSecondPerRootPascal();
         FlowRate at25Psi =
                 new FlowRate(atRootPascal * Math.sqrt(Pressure.ofPsi(25).pascals()));
         assertThat(at25Psi.gallonsPerMinute()).isCloseTo(0.60 * 5, within(1e-9));

@@ -3,7 +3,6 @@ package org.pumpwright.host.grade.finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plan.Hold;
 import org.pumpwright.host.plan.Ramp;
 import org.pumpwright.host.plan.Step;
@@ -26,9 +25,11 @@ public final class Findings {
 
     private static List<Finding> of(FindingInput input, Step step) {
         if (step instanceof Sweep sweep) {
-            return input.plan().kind() == UnitKind.METER
-                    ? MeterFindings.of(input, sweep)
-                    : SweepFindings.of(input, sweep);
+            return switch (input.plan().kind()) {
+                case PUMP_12V, HYDRAULIC_PUMP -> SweepFindings.of(input, sweep);
+                case METER -> MeterFindings.of(input, sweep);
+                case DRIVER, HARNESS -> LoadFindings.of(input, sweep);
+            };
         }
         if (step instanceof Ramp ramp) {
             return RampFindings.of(input, ramp);

@@ -11,9 +11,11 @@ import org.pumpwright.host.plan.Ask;
 import org.pumpwright.host.plan.Hold;
 import org.pumpwright.host.plan.Reading;
 import org.pumpwright.host.plan.Step;
+import org.pumpwright.host.plan.Sweep;
 import org.pumpwright.host.quantity.Uncertain;
-import org.pumpwright.host.signal.PulseTrain;
 import org.pumpwright.host.trace.ChannelRole;
+import org.pumpwright.host.trace.Leg;
+import org.pumpwright.host.trace.PointMark;
 
 /** Volts and amps under each load, and the resistance of a place from several loads. Thread-safe. */
 final class LoadFindings {
@@ -26,44 +28,49 @@ final class LoadFindings {
         List<Finding> findings = new ArrayList<>();
         List<Window> times = input.times(hold);
         for (int i = 0; i < times.size(); i++) {
-            Window settled = times.get(i).secondHalf();
+            String more = times.size() == 1 ? "" : format(", time %d of %d", i + 1, times.size());
             String at = "at " + hold.duty().print();
-            findings.add(Finding.figure(
-                    hold.name(),
-                    Figures.time("volts", i + 1, times.size()),
-                    settled.required(ChannelRole.VOLTS_AT_PINS),
-                    FindingUnit.VOLTS,
-                    at));
-            findings.add(Finding.figure(
-                    hold.name(),
-                    Figures.time("amps", i + 1, times.size()),
-                    settled.required(ChannelRole.SUPPLY_AMPS),
-                    FindingUnit.AMPS,
-                    at));
-            if (input.plan().kind() == UnitKind.DRIVER) {
-                findings.addAll(frequency(hold, settled, Figures.time("output frequency", i + 1, times.size())));
-            }
+            findings.addAll(under(input, new Load(hold.name(), times.get(i).secondHalf(), more, at)));
         }
         return findings;
     }
 
-    private static List<Finding> frequency(Hold hold, Window settled, String name) {
-        int meter = settled.channels().flowMeter().index();
-        PulseTrain train = settled.train(meter);
-        Uncertain hertz = settled.hertz(meter);
-        return train.pulses() == 0
-                ? List.of()
-                : List.of(Finding.figure(
-                        hold.name(),
-                        name,
-                        hertz,
-                        FindingUnit.HERTZ,
-                        format("%d edges; the board's clock is not in the uncertainty", train.pulses())));
+    /** Volts, amps and frequency at each point of a driver's sweep. */
+    static List<Finding> of(FindingInput input, Sweep sweep) {
+        List<Finding> findings = new ArrayList<>();
+        for (PointMark point : input.points(sweep)) {
+            String more = " at " + point.commanded().print() + (point.leg() == Leg.UP ? "" : ", again");
+            findings.addAll(under(input, new Load(sweep.name(), input.measured(point), more, "")));
+        }
+        return findings;
     }
 
-    /** The resistance of each place that was read under two loads or more; a driver's output has none. */
+    /** One load: of which step, what was measured, what is added to each name, and the note. */
+    private record Load(String step, Window window, String more, String note) {
+        Finding figure(String name, Uncertain value, FindingUnit unit) {
+            return Finding.figure(step, name + more, value, unit, note);
+        }
+    }
+
+    private static List<Finding> under(FindingInput input, Load load) {
+        List<Finding> findings = new ArrayList<>();
+        Window window = load.window();
+        findings.add(load.figure("volts", window.required(ChannelRole.VOLTS_AT_PINS), FindingUnit.VOLTS));
+        findings.add(load.figure("amps", window.required(ChannelRole.SUPPLY_AMPS), FindingUnit.AMPS));
+        int meter = window.channels().flowMeter().index();
+        if (window.pulses(meter) > 0) {
+            // A driver's output is wired to the meter's input: its edges are the switching.
+            findings.add(
+                    input.plan().kind() == UnitKind.DRIVER
+                            ? load.figure("output frequency", window.hertz(meter), FindingUnit.HERTZ)
+                            : load.figure("flow", window.flow().value(), FindingUnit.M3_PER_SECOND));
+        }
+        return findings;
+    }
+
+    /** The resistance of each place of a harness that was read under two loads or more. */
     static List<Finding> resistances(FindingInput input) {
-        if (input.plan().kind() == UnitKind.DRIVER) {
+        if (input.plan().kind() != UnitKind.HARNESS) {
             return List.of();
         }
         Map<String, List<Window>> places = new LinkedHashMap<>();

@@ -8,6 +8,7 @@ import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plan.Hold;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Uncertain;
+import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.MeterChannel;
 
 /** Steps in which nothing may flow: pulses without flow, and flow at zero command. Thread-safe. */
@@ -74,6 +75,12 @@ final class NoFlowFindings {
                     format(
                             "%d pulses in %.1f s; the meter is good from %s",
                             settled.pulses(meter.index()), settled.seconds(), least)));
+            findings.add(Finding.figure(
+                    hold.name(),
+                    Figures.time("amps at zero command", i + 1, times.size()),
+                    settled.required(ChannelRole.SUPPLY_AMPS),
+                    FindingUnit.AMPS,
+                    ""));
         }
         return findings;
     }

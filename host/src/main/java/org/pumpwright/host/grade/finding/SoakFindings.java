@@ -5,6 +5,7 @@ import static org.pumpwright.host.grade.finding.Figures.format;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.pumpwright.host.plan.Hold;
 import org.pumpwright.host.quantity.Uncertain;
 import org.pumpwright.host.signal.Statistics;
@@ -53,6 +54,7 @@ final class SoakFindings {
         List<Finding> findings = new ArrayList<>();
         findings.add(flow(steady, Figures.time("drift of the flow", time, of)));
         findings.add(amps(steady, Figures.time("drift of the amps", time, of)));
+        dropOuts(steady, Figures.time("drop-outs", time, of)).ifPresent(findings::add);
         findings.addAll(CutOut.findings(hold, whole, trips));
         return findings;
     }
@@ -116,6 +118,29 @@ final class SoakFindings {
         double spread = Arrays.stream(means).max().orElseThrow()
                 - Arrays.stream(means).min().orElseThrow();
         return finding(name, all, steady, format(", %.2f A on average, %.2f A apart at most", mean, spread));
+    }
+
+    /** Falls of the current below half of its mean, as a loose plug or brush makes them; empty without much current. */
+    private Optional<Finding> dropOuts(Window steady, String name) {
+        double[] amps = steady.size() == 0 ? new double[] {0} : steady.values(ChannelRole.SUPPLY_AMPS);
+        double mean = Statistics.mean(amps);
+        if (mean < LEAST_AMPS) {
+            return Optional.empty();
+        }
+        int falls = 0;
+        double away = 0;
+        for (int i = 0; i < amps.length; i++) {
+            boolean gone = amps[i] < mean / 2;
+            falls += gone && (i == 0 || amps[i - 1] >= mean / 2) ? 1 : 0;
+            away += gone ? steady.seconds() / (amps.length - 1) : 0;
+        }
+        return Optional.of(Finding.word(
+                hold.name(),
+                name,
+                falls == 0 ? "none" : Integer.toString(falls),
+                format(
+                        "below half of %.2f A for %.2f s of %.0f s; shorter ones than a sample are not seen",
+                        mean, away, steady.seconds())));
     }
 
     private Finding finding(String name, Uncertain sharePerSecond, Window steady, String more) {

@@ -90,4 +90,17 @@ class SoakFindingsTest {
         assertThat(StepBench.word(findings, "drift of the flow")).isEqualTo("not measured");
         assertThat(StepBench.word(findings, "drift of the amps")).isEqualTo("not measured");
     }
+
+    /** The plug opens for 0.1 s every 10 s. */
+    @Test
+    void dropOutsOfTheCurrentAreCounted() {
+        MadePlant plant = new MadePlant(1)
+                .hertz((t, duty) -> duty < 0.4 ? 0 : 103)
+                .amps((t, duty) -> duty < 0.4 || t % 10 < 0.1 ? 0 : 6);
+        List<Finding> findings = StepRun.findings(plant, plan(60), StepBench.channels());
+        assertThat(StepBench.word(findings, "drop-outs")).isEqualTo("6");
+        assertThat(StepBench.word(findings, "thermal trip")).isEqualTo("none");
+        assertThat(StepBench.word(StepRun.findings(drifting(1, 0, 0), plan(60), StepBench.channels()), "drop-outs"))
+                .isEqualTo("none");
+    }
 }
