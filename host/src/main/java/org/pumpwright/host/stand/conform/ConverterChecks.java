@@ -33,8 +33,8 @@ final class ConverterChecks {
         trial.arm();
         trial.drive(Trial.LOW_DUTY, 0);
         trial.stream(PERIOD_MILLIS);
-        trial.talk().listen(Duration.ofMillis(100));
         int mark = trial.talk().mark();
+        trial.talk().listen(Duration.ofMillis(100));
         trial.provoke(Provocation.Cause.CONVERTER, 0);
         Event event = locked(trial, mark);
         trial.talk().listen(Duration.ofMillis(100));
@@ -71,7 +71,7 @@ final class ConverterChecks {
     /** The last reading is no older than the begin of the last window that holds one, and no younger than its end. */
     private static double sinceLastReading(Trial trial, int mark, Event event) throws Broken {
         Sample last = trial.all(Sample.class, mark).stream()
-                .takeWhile(sample -> sample.conversions() > 0)
+                .filter(sample -> sample.conversions() > 0)
                 .reduce((before, sample) -> sample)
                 .orElseThrow(() -> new Broken("no sample with conversions before the converter stood still"));
         double took = trial.signedMillis(last.time(), event.time());

@@ -21,21 +21,37 @@ final class EmulatedBoardConformanceTest {
     private static final String NEEDS_A_DEAD_CONVERTER = "a converter that stands still locks until a reset";
 
     private final Channels channels = TestStands.described("serial").channels();
-    private final HeldPlant plant = new HeldPlant(TestStands.healthyPump(), channels);
+    private HeldPlant plant = new HeldPlant(TestStands.healthyPump(), channels);
+
+    /**
+     * How soon answers come is told by a clock that runs with the board's; what the kernel of a busy machine takes to hand bytes
+     * on is in it. So where nothing else is broken, that is looked at a second time.
+     */
+    private static final String IS_ABOUT_TIME = "quick commands are answered within 50 ms";
 
     @Test
     void theMicrocontrollerHoldsEveryCheck() throws Exception {
+        Conformance.Finding finding = conformance();
+        boolean onlyLate = !finding.conforms()
+                && finding.broken().stream().allMatch(check -> check.name().equals(IS_ABOUT_TIME));
+        if (onlyLate) {
+            finding = conformance();
+        }
+
+        assertThat(finding.checks())
+                .filteredOn(check -> !check.name().equals(NEEDS_A_DEAD_CONVERTER))
+                .hasSize(Conformance.names().size() - 1)
+                .allSatisfy(check -> assertThat(check.outcome())
+                        .as("%s: %s", check.name(), check.evidence())
+                        .isEqualTo(Outcome.HELD));
+        assertThat(finding.broken()).isEmpty();
+    }
+
+    private Conformance.Finding conformance() throws Exception {
+        plant = new HeldPlant(TestStands.healthyPump(), channels);
         try (EmulatedBoard board = EmulatedBoard.inLockstep(plant, channels);
                 Line line = board.line(board.port(), 250_000)) {
-            Conformance.Finding finding = Conformance.of(line, new EmulatorProvoker(board), check -> {});
-
-            assertThat(finding.checks())
-                    .filteredOn(check -> !check.name().equals(NEEDS_A_DEAD_CONVERTER))
-                    .hasSize(Conformance.names().size() - 1)
-                    .allSatisfy(check -> assertThat(check.outcome())
-                            .as("%s: %s", check.name(), check.evidence())
-                            .isEqualTo(Outcome.HELD));
-            assertThat(finding.broken()).isEmpty();
+            return Conformance.of(line, new EmulatorProvoker(board), check -> {});
         }
     }
 
