@@ -99,7 +99,7 @@ record DwellRun(UnitMix.Unit unit, boolean completed, double benchSeconds, Verdi
                         plan,
                         Optional.of(curve),
                         curve.conditions(),
-                        new StandExpectations(description.supplyVolts(), description.nozzleM3PerSecondPerRootPascal()),
+                        new StandExpectations(description.supplyVolts(), description.nozzle().m3PerSecondPerRootPascal()),
                         UnitSystem.US))
                 .verdict();
     }

@@ -43,11 +43,11 @@ public final class DwellTable {
                 .filter(each -> each.conditions().model().equals("demo-pump"))
                 .findFirst()
                 .orElseThrow();
-        Plan shorter = with(quick, SOON, new Measure(1, 50, 0.001, 10));
+        Plan manyPulses = with(quick, SOON, new Measure(2, 200, 0.002, 12));
         List<Way> ways = Stream.of(
                         way("shipped, " + quick.label() + ": " + rule(quick), units, quick, stand, curve),
                         way("fixed 10 s", units, with(quick, USUAL, new Measure(10, 1, 1, 10)), stand, curve),
-                        way("shorter: " + rule(shorter), units, shorter, stand, curve),
+                        way("200 pulses: " + rule(manyPulses), units, manyPulses, stand, curve),
                         way("fixed 1 s", units, with(quick, SOON, new Measure(1, 1, 1, 1)), stand, curve))
                 .toList();
         print(ways);

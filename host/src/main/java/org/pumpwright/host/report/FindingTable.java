@@ -11,6 +11,8 @@ final class FindingTable {
     static final String TITLE = "What the steps read";
     private static final String FOOTNOTE = "± U: expanded uncertainty, k = 2, about 95 %. Nothing is judged on these.";
 
+    private static final int LONGEST_NAME = 50;
+
     private final FindingPrinter printer;
     private final List<Finding> findings;
 
@@ -86,9 +88,9 @@ final class FindingTable {
                 : printed.value() + " +- " + printed.uncertainty() + " " + printed.unit();
     }
 
-    /** Names of findings are the program's own and short; a longer one from a file is cut. */
+    /** Names of findings are the program's own and short; a longer one moves its figure on. */
     private static String padded(String name) {
         String ascii = AsciiText.of(name);
-        return String.format(Locale.ROOT, "%-38s ", ascii.substring(0, Math.min(38, ascii.length())));
+        return String.format(Locale.ROOT, "%-38s ", ascii.substring(0, Math.min(LONGEST_NAME, ascii.length())));
     }
 }

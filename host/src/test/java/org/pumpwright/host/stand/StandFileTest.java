@@ -79,14 +79,14 @@ class StandFileTest {
     void aReliefCheckThatIsDueBeforeItWasMadeIsRefused() {
         assertRefused(
                 new EditedFile(SIMULATED, folder).with("due: 2099-12-31", "due: 2025-12-31"),
-                ":67: relief_check.due is \"2025-12-31\", which is before checked, 2026-01-01");
+                ":70: relief_check.due is \"2025-12-31\", which is before checked, 2026-01-01");
     }
 
     @Test
     void aReliefCheckWithoutALastDayIsRefused() {
         assertRefused(
                 new EditedFile(SIMULATED, folder).with("  due: 2099-12-31", ""),
-                ":64: relief_check.due is missing, add it: allowed is a day such as 2026-01-31");
+                ":67: relief_check.due is missing, add it: allowed is a day such as 2026-01-31");
     }
 
     @Test

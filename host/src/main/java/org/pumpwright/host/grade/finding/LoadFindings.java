@@ -22,6 +22,9 @@ final class LoadFindings {
     /** A question whose simulated settings begin so moves the voltmeter; so does one that tells none. */
     private static final String PROBE = "probe";
 
+    /** A board's clock may be a ceramic resonator, good to 0.5 % (common practice, no source); rectangular. */
+    private static final double CLOCK_SHARE = 0.005 / Math.sqrt(3);
+
     private LoadFindings() {}
 
     static List<Finding> of(FindingInput input, Hold hold) {
@@ -62,10 +65,14 @@ final class LoadFindings {
             // A driver's output is wired to the meter's input: its edges are the switching.
             findings.add(
                     input.plan().kind() == UnitKind.DRIVER
-                            ? load.figure("output frequency", window.hertz(meter), FindingUnit.HERTZ)
+                            ? load.figure("output frequency", clocked(window.hertz(meter)), FindingUnit.HERTZ)
                             : load.figure("flow", window.flow().value(), FindingUnit.M3_PER_SECOND));
         }
         return findings;
+    }
+
+    private static Uncertain clocked(Uncertain hertz) {
+        return hertz.with(CLOCK_SHARE * hertz.value(), Double.POSITIVE_INFINITY);
     }
 
     /** The resistance of each place of a harness that was read under two loads or more. */

@@ -16,6 +16,9 @@ final class NoFlowFindings {
     /** With no event in a time there are fewer than 3 in it on average, at 95 % (rule of three, textbook). */
     private static final double RULE_OF_THREE = 3;
 
+    /** So long the water may take to come to rest; a quarter of the hold at most. */
+    private static final double MOST_TO_REST_SECONDS = 2;
+
     private NoFlowFindings() {}
 
     /** Pulses of the unit's meter, or of both where a meter is the unit; any are held against the drive's switching. */
@@ -23,10 +26,11 @@ final class NoFlowFindings {
         List<Finding> findings = new ArrayList<>();
         List<Window> times = input.times(hold);
         for (int i = 0; i < times.size(); i++) {
-            Window time = times.get(i);
+            Window whole = times.get(i);
+            Window time = whole.after(Math.min(MOST_TO_REST_SECONDS, whole.seconds() / 4));
             if (input.plan().kind() == UnitKind.METER) {
-                String master = Figures.time("pulses of the master meter", i + 1, times.size());
-                String returned = Figures.time("pulses of the returned meter", i + 1, times.size());
+                String master = Figures.time("master meter: pulses", i + 1, times.size());
+                String returned = Figures.time("returned meter: pulses", i + 1, times.size());
                 findings.addAll(pulses(input, hold, time, MeterFindings.MASTER, master));
                 findings.addAll(pulses(input, hold, time, MeterFindings.RETURNED, returned));
             } else {
@@ -56,32 +60,42 @@ final class NoFlowFindings {
         return List.of(
                 Finding.figure(
                         hold.name(), name, hertz, FindingUnit.HERTZ, format("%d in %.1f s", pulses, time.seconds())),
-                PwmLock.of(hold.name(), name + " in step with the drive", time.train(meter), input.pwmHz()));
+                PwmLock.of(
+                        hold.name(),
+                        name.replace("pulses", "in step with the drive"),
+                        time.train(meter),
+                        input.pwmHz()));
     }
 
-    /** Flow once the hold has settled. A meter that stands still tells only that the flow is below what turns it. */
+    /** Flow, where the unit carries any, and amps, once the hold has settled. */
     static List<Finding> zeroCommand(FindingInput input, Hold hold) {
         List<Finding> findings = new ArrayList<>();
         List<Window> times = input.times(hold);
         for (int i = 0; i < times.size(); i++) {
             Window settled = times.get(i).secondHalf();
-            MeterChannel meter = settled.channels().flowMeter();
-            String least = new FlowRate(meter.least().m3PerSecond()).print(input.units());
-            findings.add(Finding.figure(
-                    hold.name(),
-                    Figures.time("flow at zero command", i + 1, times.size()),
-                    settled.flow().value(),
-                    FindingUnit.M3_PER_SECOND,
-                    format(
-                            "%d pulses in %.1f s; the meter is good from %s",
-                            settled.pulses(meter.index()), settled.seconds(), least)));
-            findings.add(Finding.figure(
-                    hold.name(),
-                    Figures.time("amps at zero command", i + 1, times.size()),
-                    settled.required(ChannelRole.SUPPLY_AMPS),
-                    FindingUnit.AMPS,
-                    ""));
+            String flow = Figures.time("flow at zero command", i + 1, times.size());
+            String amps = Figures.time("amps at zero command", i + 1, times.size());
+            switch (input.plan().kind()) {
+                case PUMP_12V, HYDRAULIC_PUMP, METER -> findings.add(flow(input, hold, settled, flow));
+                case DRIVER, HARNESS -> {}
+            }
+            Uncertain read = settled.required(ChannelRole.SUPPLY_AMPS);
+            findings.add(Finding.figure(hold.name(), amps, read, FindingUnit.AMPS, ""));
         }
         return findings;
+    }
+
+    /** A meter that stands still tells only that the flow is below what turns it. */
+    private static Finding flow(FindingInput input, Hold hold, Window settled, String name) {
+        MeterChannel meter = settled.channels().flowMeter();
+        String least = new FlowRate(meter.least().m3PerSecond()).print(input.units());
+        return Finding.figure(
+                hold.name(),
+                name,
+                settled.flow().value(),
+                FindingUnit.M3_PER_SECOND,
+                format(
+                        "%d pulses in %.1f s; the meter is good from %s",
+                        settled.pulses(meter.index()), settled.seconds(), least));
     }
 }

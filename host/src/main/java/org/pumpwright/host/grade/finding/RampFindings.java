@@ -19,7 +19,12 @@ final class RampFindings {
     private static final double MOST_LAG_SECONDS = 1;
 
     /** Flow that is there so soon was there before. */
-    private static final double AT_ONCE_SECONDS = 0.3;
+    private static final double RUNNING_DOWN_SECONDS = 1;
+
+    private static final double STILL_SECONDS = 1;
+
+    /** Flow that ends so late has not ended. */
+    private static final double TO_THE_END_SECONDS = 0.3;
 
     private static final double PULSES_AWAY = 3;
 
@@ -40,24 +45,42 @@ final class RampFindings {
     }
 
     private Finding start(Window up) {
-        Optional<RampThreshold> found =
-                RampThreshold.start(up.times(), up.duties(), up.edges(meter), up.lastEdges(meter));
-        if (found.isEmpty()) {
-            return Finding.word(
-                    ramp.name(),
-                    "start duty",
-                    "no start",
-                    "no lasting flow up to " + ramp.to().print());
+        Optional<RampThreshold> first = threshold(up);
+        boolean atOnce =
+                first.filter(start -> start.seconds() < RUNNING_DOWN_SECONDS).isPresent();
+        Optional<RampThreshold> found = atOnce ? afterStandingStill(up) : first;
+        if (found.isPresent()) {
+            return Finding.figure(
+                    ramp.name(), "start duty", behind(found.get(), -1), FindingUnit.SHARE, note(found.get(), "first"));
         }
-        if (found.get().seconds() < AT_ONCE_SECONDS) {
-            return Finding.word(
-                    ramp.name(),
-                    "start duty",
-                    "not measured",
-                    "water flowed already at " + ramp.from().print());
+        return atOnce
+                ? Finding.word(
+                        ramp.name(),
+                        "start duty",
+                        "not measured",
+                        "water flowed already at " + ramp.from().print()
+                                + ", and did not stand still before it flowed again")
+                : Finding.word(
+                        ramp.name(),
+                        "start duty",
+                        "no start",
+                        "no lasting flow up to " + ramp.to().print());
+    }
+
+    private Optional<RampThreshold> threshold(Window up) {
+        return RampThreshold.start(up.times(), up.duties(), up.edges(meter), up.lastEdges(meter));
+    }
+
+    /** What runs down from before is no start: the first one after a second without a pulse. */
+    private Optional<RampThreshold> afterStandingStill(Window up) {
+        double[] times = up.times();
+        double[] lastEdges = up.lastEdges(meter);
+        for (int i = 0; i < times.length - 1; i++) {
+            if (times[i] - Math.max(0, lastEdges[i]) > STILL_SECONDS) {
+                return threshold(up.after(times[i]));
+            }
         }
-        return Finding.figure(
-                ramp.name(), "start duty", behind(found.get(), -1), FindingUnit.SHARE, note(found.get(), "first"));
+        return Optional.empty();
     }
 
     private Finding stop(Window down) {
@@ -67,7 +90,7 @@ final class RampFindings {
             return Finding.word(ramp.name(), "stop duty", "not measured", "no flow on the way down");
         }
         double left = down.seconds() - found.get().seconds();
-        if (left < Math.max(AT_ONCE_SECONDS, PULSES_AWAY * found.get().latencySeconds())) {
+        if (left < Math.max(TO_THE_END_SECONDS, PULSES_AWAY * found.get().latencySeconds())) {
             return Finding.word(
                     ramp.name(),
                     "stop duty",
@@ -88,6 +111,6 @@ final class RampFindings {
 
     private String note(RampThreshold found, String which) {
         return format(
-                "at %.4g %% a second; %s pulses %.2f s apart", ramp.percentPerSecond(), which, found.latencySeconds());
+                "at %.2f %% a second; %s pulses %.2f s apart", ramp.percentPerSecond(), which, found.latencySeconds());
     }
 }

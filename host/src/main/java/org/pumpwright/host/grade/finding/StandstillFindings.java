@@ -107,7 +107,13 @@ final class StandstillFindings {
                 refusals.add(refused.reason());
             }
         }
-        return refusals.stream().distinct().toList();
+        return refusals.size() < 2
+                ? refusals
+                : List.of(
+                        refusals.get(0),
+                        format(
+                                "so %d of %d pulses",
+                                refusals.size(), input.times(hold).size()));
     }
 
     private StandstillPulse pulse(Window time) {

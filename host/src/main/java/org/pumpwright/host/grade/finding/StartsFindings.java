@@ -8,13 +8,15 @@ import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.plan.Hold;
 import org.pumpwright.host.quantity.Uncertain;
-import org.pumpwright.host.signal.RampThreshold;
 import org.pumpwright.host.signal.Statistics;
 
-/** How many of several starts succeeded, and how soon lasting flow was there. Thread-safe. */
+/** How many of several starts succeeded, and how soon half of the flow was there. Thread-safe. */
 final class StartsFindings {
     private static final double RISK = 0.05;
     private static final int HALVINGS = 60;
+    private static final double END_SHARE = 2.0 / 3;
+    private static final int LEAST_PULSES = 3;
+    private static final int IN_A_ROW = 3;
 
     private StartsFindings() {}
 
@@ -39,12 +41,41 @@ final class StartsFindings {
         return findings;
     }
 
-    /** From the command, which came within the sample before the first, to within a pulse of the first that lasted. */
+    /**
+     * From the command, which came within the sample before the first, until half of the flow at the end was there for three
+     * readings in a row; good to a pulse interval either way. What still runs from before is slower. Empty where nothing
+     * flows at the end.
+     */
     private static Optional<Uncertain> secondsToRun(Window time) {
         int meter = time.channels().flowMeter().index();
+        Window end = time.after(time.seconds() * END_SHARE);
+        if (end.pulses(meter) < LEAST_PULSES) {
+            return Optional.empty();
+        }
+        double half = end.hertz(meter).value() / 2;
         double sample = time.seconds() / (time.size() - 1);
-        return RampThreshold.start(time.times(), time.duties(), time.edges(meter), time.lastEdges(meter))
-                .map(start -> Uncertain.of(start.seconds(), start.latencySeconds() / Math.sqrt(12))
+        long[] edges = time.edges(meter);
+        double[] at = time.lastEdges(meter);
+        int inARow = 0;
+        double begun = 0;
+        double interval = 0;
+        int before = 0;
+        for (int i = 1; i < edges.length && inARow < IN_A_ROW; i++) {
+            if (edges[i] == edges[before]) {
+                continue;
+            }
+            double hertz = (edges[i] - edges[before]) / (at[i] - at[before]);
+            if (hertz < half) {
+                inARow = 0;
+            } else if (inARow++ == 0) {
+                interval = 1 / hertz;
+                begun = Math.max(0, at[before] - interval / 2);
+            }
+            before = i;
+        }
+        return inARow < IN_A_ROW
+                ? Optional.empty()
+                : Optional.of(Uncertain.of(begun, interval / Math.sqrt(3))
                         .with(sample / Math.sqrt(3), Double.POSITIVE_INFINITY));
     }
 
@@ -64,7 +95,9 @@ final class StartsFindings {
                 "time to run",
                 mean,
                 FindingUnit.SECONDS,
-                format("from the command to lasting pulses, mean of %d, longest %.2f s", seconds.length, longest));
+                format(
+                        "from the command to half of the flow at the end, mean of %d, longest %.2f s",
+                        seconds.length, longest));
     }
 
     /**

@@ -20,6 +20,7 @@ final class SweepFindings {
 
     private final FindingInput input;
     private final Sweep sweep;
+    private final List<PointMark> visited;
     private final List<PointMark> points;
     private final MeterChannel meter;
 
@@ -27,7 +28,8 @@ final class SweepFindings {
         this.input = input;
         this.sweep = sweep;
         meter = input.trace().channels().flowMeter();
-        points = input.points(sweep).stream()
+        visited = input.points(sweep);
+        points = visited.stream()
                 .filter(point -> input.measured(point).pulses(meter.index()) > 0)
                 .toList();
     }
@@ -58,7 +60,10 @@ final class SweepFindings {
         List<Hysteresis.Point> down = leg(Leg.DOWN);
         List<Hysteresis.Point> again = leg(Leg.REPEAT);
         boolean bothWays = down.stream().anyMatch(d -> up.stream().anyMatch(u -> u.duty() == d.duty()));
-        if (!bothWays || again.size() != 1 || up.get(0).duty() != again.get(0).duty()) {
+        if (points.isEmpty()
+                || !bothWays
+                || again.size() != 1
+                || up.get(0).duty() != again.get(0).duty()) {
             return Optional.empty();
         }
         double full =
@@ -67,7 +72,7 @@ final class SweepFindings {
         return Optional.of(Finding.figure(
                 sweep.name(),
                 "hysteresis",
-                found.share(),
+                found.share().with(doubtOfWarmUp(found, up, down, full), Double.POSITIVE_INFINITY),
                 FindingUnit.SHARE,
                 format(
                         "of full flow, largest at %s, %s way more; warm-up of %+.2f %% a minute taken out",
@@ -76,8 +81,27 @@ final class SweepFindings {
                         found.warmUpPerSecond().value() * 6000)));
     }
 
-    private List<Hysteresis.Point> leg(Leg leg) {
+    /**
+     * The repeated point is reached from above. What it differs by may be hysteresis of its own and not warming, so as much as
+     * was taken out for warming is in doubt: rectangular (JCGM 100, 4.3.7).
+     */
+    private static double doubtOfWarmUp(
+            Hysteresis found, List<Hysteresis.Point> up, List<Hysteresis.Point> down, double full) {
+        double plain = (valueAt(down, found.duty()) - valueAt(up, found.duty())) / full;
+        return Math.abs(plain - found.share().value()) / Math.sqrt(3);
+    }
+
+    private static double valueAt(List<Hysteresis.Point> points, double duty) {
         return points.stream()
+                .filter(point -> point.duty() == duty)
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .value();
+    }
+
+    private List<Hysteresis.Point> leg(Leg leg) {
+        return visited.stream()
                 .filter(point -> point.leg() == leg)
                 .map(this::point)
                 .toList();

@@ -63,10 +63,9 @@ class OtherUnitsFindingsTest {
                 StepRun.trace(plant, plan, StepBench.channels()),
                 plan,
                 bench.loop().driveHertz());
-        assertThat(StepBench.word(findings, "pulses of the master meter")).isEqualTo("none");
-        assertThat(StepBench.value(findings, "pulses of the returned meter").value())
-                .isPositive();
-        assertThat(StepBench.word(findings, "pulses of the returned meter in step with the drive"))
+        assertThat(StepBench.word(findings, "master meter: pulses")).isEqualTo("none");
+        assertThat(StepBench.value(findings, "returned meter: pulses").value()).isPositive();
+        assertThat(StepBench.word(findings, "returned meter: in step with the drive"))
                 .isEqualTo("yes");
     }
 

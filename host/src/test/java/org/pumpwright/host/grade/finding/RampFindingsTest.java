@@ -121,4 +121,17 @@ class RampFindingsTest {
         assertThat(StepBench.word(findings, "start duty")).isEqualTo("not measured");
         assertThat(StepBench.word(findings, "stop duty")).isEqualTo("no stop");
     }
+
+    /** Water runs down for three seconds into the ramp; the unit starts at 20 %. */
+    @Test
+    void whatRunsDownFromBeforeIsNoStart() {
+        List<Finding> findings = findings(new MadePlant(1).hertz((seconds, duty) -> {
+            if (seconds < 5.5) {
+                return 20;
+            }
+            return duty >= 0.20 ? 400 * duty : 0;
+        }));
+        Uncertain start = StepBench.value(findings, "start duty");
+        assertThat(start.value()).isCloseTo(0.20, within(2 * start.standardUncertainty()));
+    }
 }
