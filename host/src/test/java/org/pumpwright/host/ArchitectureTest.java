@@ -107,8 +107,8 @@ final class ArchitectureTest {
     static final ArchRule yaml = confined("tools.jackson.dataformat.yaml..", HOST + "datafile..");
 
     @ArchTest
-    static final ArchRule json = confined(
-            "tools.jackson..", HOST + "datafile..", HOST + "record..", HOST + "grade..", HOST + "cli..");
+    static final ArchRule json =
+            confined("tools.jackson..", HOST + "datafile..", HOST + "record..", HOST + "grade..", HOST + "cli..");
 
     @ArchTest
     static final ArchRule wireCodec =

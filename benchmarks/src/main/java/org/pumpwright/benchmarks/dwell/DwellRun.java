@@ -99,7 +99,8 @@ record DwellRun(UnitMix.Unit unit, boolean completed, double benchSeconds, Verdi
                         plan,
                         Optional.of(curve),
                         curve.conditions(),
-                        new StandExpectations(description.supplyVolts(), description.nozzle().m3PerSecondPerRootPascal()),
+                        new StandExpectations(
+                                description.supplyVolts(), description.nozzle().m3PerSecondPerRootPascal()),
                         UnitSystem.US))
                 .verdict();
     }

@@ -235,8 +235,10 @@ public final class Acceptance {
 
     private static StandExpectations expected(Setting setting) {
         StandDescription stand = setting.bench().description();
-        return new StandExpectations(stand.supplyVolts(), stand.nozzleBehind(setting.bench().plan().wiring().meter())
-                        .m3PerSecondPerRootPascal())
+        return new StandExpectations(
+                        stand.supplyVolts(),
+                        stand.nozzleBehind(setting.bench().plan().wiring().meter())
+                                .m3PerSecondPerRootPascal())
                 .on(setting.startedAt().toLocalDate());
     }
 

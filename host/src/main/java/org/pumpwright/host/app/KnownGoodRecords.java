@@ -154,13 +154,14 @@ record KnownGoodRecords(List<RunRecord> records) {
                 : Optional.of("was not run as run %s was: %s".formatted(first.id(), String.join(", ", differences)));
     }
 
-    /** Points below the meter's range, not settled or with too few pulses say little of the unit, and are left out. */
+    /**
+     * Points that did not settle are left out. Those below the meter's range stay: the limits must reach every set point, the
+     * meter's doubt is in their spread, and grading widens its guard there.
+     */
     private static List<KnownGoodUnit.Point> points(RunRecord record, double freewheelVolts) {
         return PointReading.all(record.trace()).stream()
                 .filter(point -> point.mark().leg() == Leg.UP && point.duty() > 0)
-                .filter(point -> !point.belowRange()
-                        && point.mark().settled()
-                        && point.mark().enoughPulses())
+                .filter(point -> point.mark().settled())
                 .map(point -> new KnownGoodUnit.Point(
                         point.effectiveVolts(freewheelVolts).value(),
                         point.flow().value(),

@@ -1,6 +1,5 @@
 package org.pumpwright.host.app;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.pumpwright.host.catalog.UnitKind;

@@ -10,7 +10,7 @@ final class CurveSvg {
     private static final int WIDTH = 800;
     private static final int PANEL = 300;
     private static final int LEFT = 80;
-    private static final int RIGHT = 20;
+    private static final int RIGHT = 40;
     private static final int TOP = 60;
     private static final int GAP = 70;
     private static final int STEPS = 120;
@@ -90,7 +90,7 @@ final class CurveSvg {
         for (int tick = 0; tick <= y.steps(); tick++) {
             double at = panel.y(y.tick(tick));
             add("<line x1=\"%d\" y1=\"%.1f\" x2=\"%d\" y2=\"%.1f\" stroke=\"#ccc\"/>", LEFT, at, WIDTH - RIGHT, at);
-            text(LEFT - 8, at + 5, "end", String.format(Locale.ROOT, "%.4g", y.tick(tick)));
+            text(LEFT - 8, at + 5, "end", y.label(tick));
         }
         for (int i = 0; i < X_TICKS; i++) {
             double volts = panel.volts((double) i / (X_TICKS - 1));

@@ -73,7 +73,7 @@ final class CurveTextPlot {
     private String label(int row) {
         for (int tick = 0; tick <= scale.steps(); tick++) {
             if (ROWS - Math.round((double) tick / scale.steps() * ROWS) == row) {
-                return String.format(Locale.ROOT, "%" + LABEL + ".4g", scale.tick(tick));
+                return String.format(Locale.ROOT, "%" + LABEL + "s", scale.label(tick));
             }
         }
         return " ".repeat(LABEL);

@@ -1,5 +1,8 @@
 package org.pumpwright.host.cli;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * A scale from 0 whose steps are 1, 2 or 5 times a power of ten. Thread-safe.
  *
@@ -8,6 +11,7 @@ package org.pumpwright.host.cli;
  */
 record NiceScale(double step, int steps) {
     private static final double ROUNDING = 1e-9;
+    private static final MathContext DIGITS = new MathContext(6);
 
     /** The scale with at most this many steps. */
     static NiceScale toCover(double largest, int mostSteps) {
@@ -28,5 +32,10 @@ record NiceScale(double step, int steps) {
 
     double tick(int number) {
         return step * number;
+    }
+
+    /** A tick's value without needless digits. */
+    String label(int number) {
+        return new BigDecimal(tick(number), DIGITS).stripTrailingZeros().toPlainString();
     }
 }

@@ -3,8 +3,8 @@ package org.pumpwright.host.cli;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
-import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.app.StandCheckUp;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandDescription;
@@ -34,7 +34,9 @@ final class StandCheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach(), UnitKind.PUMP_12V).stand()) {
+        try (Stand stand = workshop.stands()
+                .reach(description, reach.reach(), UnitKind.PUMP_12V)
+                .stand()) {
             StandCheckUp.Finding finding = StandCheckUp.of(stand, LocalDate.now(workshop.clock()));
             PrintWriter out = spec.commandLine().getOut();
             out.printf(

@@ -51,7 +51,9 @@ final class StandShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach(), UnitKind.PUMP_12V).stand()) {
+        try (Stand stand = workshop.stands()
+                .reach(description, reach.reach(), UnitKind.PUMP_12V)
+                .stand()) {
             StandIdentity board = stand.open();
             PrintWriter out = spec.commandLine().getOut();
             out.println(description.title() + " (" + description.id() + ")");

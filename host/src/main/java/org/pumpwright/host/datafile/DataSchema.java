@@ -14,8 +14,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * A JSON schema (draft 2020-12) that says which keys and values a kind of file may hold. Beside the standard keywords it

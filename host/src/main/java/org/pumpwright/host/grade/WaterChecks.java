@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Pressure;
@@ -35,10 +34,7 @@ final class WaterChecks {
         List<StandCheck> checks = new ArrayList<>();
         if (!water.driven.isEmpty()) {
             checks.add(water.meterCounts());
-            // A hydraulic pump hangs in a loop of its own, whose nozzle the stand's file does not tell.
-            if (input.plan().kind() != UnitKind.HYDRAULIC_PUMP) {
-                water.nozzle().ifPresent(checks::add);
-            }
+            water.nozzle().ifPresent(checks::add);
             checks.add(AirCheck.of(water.driven));
         }
         return checks;

@@ -37,8 +37,7 @@ public record RunRecord(
 
     /** The same run with what was measured. */
     public RunRecord withTrace(Trace measured) {
-        return new RunRecord(
-                id, startedAt, software, subject, stand, conditions, plan, curve, ending, grade, measured);
+        return new RunRecord(id, startedAt, software, subject, stand, conditions, plan, curve, ending, grade, measured);
     }
 
     /**

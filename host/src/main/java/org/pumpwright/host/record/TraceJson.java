@@ -7,10 +7,10 @@ import static org.pumpwright.host.record.RecordLayout.word;
 
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.trace.AnalogChannel;
+import org.pumpwright.host.trace.Answer;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Leg;
-import org.pumpwright.host.trace.Answer;
 import org.pumpwright.host.trace.PointMark;
 import org.pumpwright.host.trace.Stretch;
 import org.pumpwright.host.trace.Trace;

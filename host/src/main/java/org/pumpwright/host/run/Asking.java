@@ -13,8 +13,8 @@ import org.pumpwright.host.trace.Stretch;
  * Asks a person and waits for the answer with the stand safe; only the answer arms it again. Confined to the run thread.
  */
 final class Asking {
-    private static final Ask PAUSE = new Ask(
-            "pause", "The run is paused. Go on?", List.of(new Ask.Answer("go", Optional.empty())), Map.of());
+    private static final Ask PAUSE =
+            new Ask("pause", "The run is paused. Go on?", List.of(new Ask.Answer("go", Optional.empty())), Map.of());
 
     private final Recorder recorder;
     private final Operator operator;
@@ -49,8 +49,8 @@ final class Asking {
         }
         recorder.tell(new RunEvent.Answered(ask, answer.word()));
         recorder.arm();
-        recorder.done(new Stretch(
-                ask.name(), Stretch.Kind.WAIT, from, recorder.last().boardNanos()));
+        recorder.done(
+                new Stretch(ask.name(), Stretch.Kind.WAIT, from, recorder.last().boardNanos()));
     }
 
     private Ask.Answer waitFor(Ask ask) throws StandException, RunEnded {

@@ -16,7 +16,8 @@ final class FlowKnowledge {
         Sample first = stretch.get(0);
         Sample last = stretch.get(stretch.size() - 1);
         double seconds = (last.boardNanos() - first.boardNanos()) / 1e9;
-        if (seconds <= 0 || last.meters().get(meter).edges() == first.meters().get(meter).edges()) {
+        if (seconds <= 0
+                || last.meters().get(meter).edges() == first.meters().get(meter).edges()) {
             return Double.POSITIVE_INFINITY;
         }
         List<MeterCount> counts =

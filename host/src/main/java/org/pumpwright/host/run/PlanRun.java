@@ -41,8 +41,7 @@ public final class PlanRun {
      * @param operator answers the plan's questions
      * @param journal writes down what is measured, at once
      */
-    public PlanRun(
-            Stand stand, Plan plan, RunListener listener, StopButton stop, Operator operator, Journal journal) {
+    public PlanRun(Stand stand, Plan plan, RunListener listener, StopButton stop, Operator operator, Journal journal) {
         this.stand = stand;
         this.plan = plan;
         this.listener = listener;

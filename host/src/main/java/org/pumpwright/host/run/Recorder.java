@@ -38,6 +38,10 @@ final class Recorder {
     private static final double LIVE_SECONDS = 0.25;
     private static final double LIVE_STRETCH_SECONDS = 1.0;
     private static final int SAMPLES_TO_FIND_OUT_WHY = 10;
+
+    /** A host that was away for a while has many waiting; the board's word is among them or behind them. */
+    private static final int SAMPLES_THAT_MAY_WAIT = 200;
+
     private static final Duration WAIT = Duration.ofMillis(100);
 
     private final Stand stand;
@@ -103,7 +107,7 @@ final class Recorder {
         } catch (StandException e) {
             if (e.trouble() == Trouble.REFUSED) {
                 // An armed board refuses because it has made safe meanwhile; what it sent before tells why.
-                for (int i = 0; i < SAMPLES_TO_FIND_OUT_WHY; i++) {
+                for (int i = 0; i < SAMPLES_THAT_MAY_WAIT; i++) {
                     await();
                 }
             }

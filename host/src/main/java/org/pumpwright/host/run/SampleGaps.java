@@ -33,7 +33,6 @@ final class SampleGaps {
 
     private static boolean waited(Trace trace, Sample before) {
         return trace.stretches().stream()
-                .anyMatch(stretch ->
-                        stretch.kind() == Stretch.Kind.WAIT && stretch.fromNanos() == before.boardNanos());
+                .anyMatch(stretch -> stretch.kind() == Stretch.Kind.WAIT && stretch.fromNanos() == before.boardNanos());
     }
 }

@@ -83,7 +83,8 @@ final class Sweeping {
             Sample sample = recorder.next();
             show(Phase.MEASURING, point);
             double seconds = (sample.boardNanos() - first.boardNanos()) / 1e9;
-            long pulses = recorder.flowCount(sample).edges() - recorder.flowCount(first).edges();
+            long pulses = recorder.flowCount(sample).edges()
+                    - recorder.flowCount(first).edges();
             List<Sample> measured = recorder.since(from);
             boolean worthALook = seconds >= rule.leastSeconds()
                     && pulses >= rule.leastPulses()

@@ -43,7 +43,7 @@ class PlanFileTest {
         assertThat(plan.steps()).singleElement().isInstanceOfSatisfying(Sweep.class, sweep -> {
             assertThat(sweep.rampSeconds()).isEqualTo(0.5);
             assertThat(sweep.settle()).isEqualTo(new Settle(1, 10, 0.005));
-            assertThat(sweep.measure()).isEqualTo(new Measure(2, 200, 0.002, 12));
+            assertThat(sweep.measure()).isEqualTo(new Measure(1, 50, 0.001, 10));
         });
         assertThat(plan.stop().supplyAmpsAbove()).isEqualTo(28);
         assertThat(plan.stop().forSeconds()).isEqualTo(0.2);
@@ -119,15 +119,15 @@ class PlanFileTest {
     @Test
     void aLongestMeasurementBelowTheShortestIsRefused() {
         assertRefused(
-                quick.with("most_seconds: 12", "most_seconds: 1"),
-                ":25: steps[0].sweep.measure.most_seconds is 1, it must be at least measure.least_seconds, 2 (s)");
+                quick.with("most_seconds: 10", "most_seconds: 0.5"),
+                ":25: steps[0].sweep.measure.most_seconds is 0.5, it must be at least measure.least_seconds, 1 (s)");
     }
 
     @Test
     void aRunThatCouldNeverEndInTimeIsRefused() {
         assertRefused(
-                quick.with("run_seconds_above: 240", "run_seconds_above: 30"),
-                ":32: stop.run_seconds_above is 30, but the plan's steps need at least 31.5 (s)");
+                quick.with("run_seconds_above: 240", "run_seconds_above: 20"),
+                ":32: stop.run_seconds_above is 20, but the plan's steps need at least 22.5 (s)");
     }
 
     @Test

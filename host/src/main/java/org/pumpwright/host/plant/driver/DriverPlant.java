@@ -35,7 +35,11 @@ public final class DriverPlant implements Plant {
     private final DriverParameters parameters;
     /** By the number of the setting {@code load}. */
     private static final List<DummyLoad> LOADS = List.of(
-            DummyLoad.resistor(), DummyLoad.coil(), DummyLoad.fifteenAmps(), DummyLoad.masterPump(), DummyLoad.shortCircuit());
+            DummyLoad.resistor(),
+            DummyLoad.coil(),
+            DummyLoad.fifteenAmps(),
+            DummyLoad.masterPump(),
+            DummyLoad.shortCircuit());
 
     /** By the number of the setting {@code probe}. */
     private static final List<DriverProbe> PROBES = List.of(DriverProbe.values());

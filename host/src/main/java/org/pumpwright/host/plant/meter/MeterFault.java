@@ -1,7 +1,7 @@
 package org.pumpwright.host.plant.meter;
 
-import org.pumpwright.host.plant.MeterParameters;
 import org.pumpwright.host.plant.Fault;
+import org.pumpwright.host.plant.MeterParameters;
 import org.pumpwright.host.plant.Severity;
 
 /**

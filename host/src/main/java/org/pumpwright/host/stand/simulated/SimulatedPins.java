@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.pumpwright.host.plant.Plant;
 import org.pumpwright.host.plant.PlantReading;
-import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
