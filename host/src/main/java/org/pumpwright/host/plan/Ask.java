@@ -12,14 +12,22 @@ import java.util.Optional;
  * @param question what to do or to look at, in plain words
  * @param answers at least one
  * @param simulated what the first answer does to a simulated unit: its settings by their names
+ * @param along the wire along which the voltmeter is put, where it is
  */
-public record Ask(String name, String question, List<Answer> answers, Map<String, Double> simulated) implements Step {
+public record Ask(
+        String name, String question, List<Answer> answers, Map<String, Double> simulated, Optional<CopperWire> along)
+        implements Step {
     public Ask {
         answers = List.copyOf(answers);
         simulated = Map.copyOf(simulated);
         if (answers.isEmpty()) {
             throw new IllegalArgumentException("question %s has no answers".formatted(name));
         }
+    }
+
+    /** A question that has nothing to do with a wire. */
+    public Ask(String name, String question, List<Answer> answers, Map<String, Double> simulated) {
+        this(name, question, answers, simulated, Optional.empty());
     }
 
     /**

@@ -15,6 +15,8 @@ final class StepReader {
 
     private static final double LONGEST_DEAD_HEAD_SECONDS = 5;
 
+    private static final double METRES_PER_FOOT = 0.3048;
+
     private int points;
 
     /** The step; empty when it was refused. */
@@ -135,7 +137,16 @@ final class StepReader {
         node.find("simulated")
                 .ifPresent(settings ->
                         settings.items().forEach(item -> simulated.put(item.text("setting"), item.number("value"))));
-        return new Ask(node.text("name"), node.text("question"), answers, simulated);
+        return new Ask(
+                node.text("name"),
+                node.text("question"),
+                answers,
+                simulated,
+                node.find("along").map(StepReader::wire));
+    }
+
+    private static CopperWire wire(Node node) {
+        return new CopperWire(node.whole("awg"), node.number("feet") * METRES_PER_FOOT);
     }
 
     private static String because(Node answer) {

@@ -3,11 +3,14 @@ package org.pumpwright.host.grade.finding;
 import static org.pumpwright.host.grade.finding.Figures.format;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plan.Ask;
+import org.pumpwright.host.plan.CopperWire;
 import org.pumpwright.host.plan.Hold;
 import org.pumpwright.host.plan.Reading;
 import org.pumpwright.host.plan.Step;
@@ -24,6 +27,9 @@ final class LoadFindings {
 
     /** A board's clock may be a ceramic resonator, good to 0.5 % (common practice, no source); rectangular. */
     private static final double CLOCK_SHARE = 0.005 / Math.sqrt(3);
+
+    /** Stranding, tolerance of the gauge, and 10 K warmer or colder (common practice, no source); rectangular. */
+    private static final double WIRE_SHARE = 0.06 / Math.sqrt(3);
 
     private LoadFindings() {}
 
@@ -81,10 +87,12 @@ final class LoadFindings {
             return List.of();
         }
         Map<String, List<Window>> places = new LinkedHashMap<>();
+        Map<String, CopperWire> wires = new HashMap<>();
         String place = "";
         for (Step step : input.plan().steps()) {
             if (step instanceof Ask ask && movesProbe(ask)) {
                 place = ask.name();
+                ask.along().ifPresent(wire -> wires.put(ask.name(), wire));
             } else if (step instanceof Hold hold && hold.reads() == Reading.LOAD) {
                 String key = place.isEmpty() ? hold.name() : place;
                 place = key;
@@ -94,8 +102,25 @@ final class LoadFindings {
             }
         }
         List<Finding> findings = new ArrayList<>();
-        places.forEach((name, loads) -> LoadLine.of(name, loads).ifPresent(findings::add));
+        places.forEach((name, loads) -> LoadLine.of(name, loads).ifPresent(ohms -> {
+            findings.add(ohms);
+            Optional.ofNullable(wires.get(name)).map(wire -> over(ohms, wire)).ifPresent(findings::add);
+        }));
         return findings;
+    }
+
+    /** What a place has over what its wire should have: bad strands, a wire too thin. */
+    private static Finding over(Finding ohms, CopperWire wire) {
+        Uncertain measured = ((Finding.Figure) ohms.outcome()).value();
+        double should = wire.ohms();
+        Uncertain over =
+                new Uncertain(measured.value() - should, measured.standardUncertainty(), measured.degreesOfFreedom());
+        return Finding.figure(
+                ohms.step(),
+                "resistance over the wire's",
+                over.with(WIRE_SHARE * should, Double.POSITIVE_INFINITY),
+                FindingUnit.OHMS,
+                format("%.1f m of AWG %d should have %.2f mohm at 20 C", wire.metres(), wire.gauge(), should * 1000));
     }
 
     private static boolean movesProbe(Ask ask) {

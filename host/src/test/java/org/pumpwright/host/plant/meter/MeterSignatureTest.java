@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.pumpwright.host.plant.Intervals;
 import org.pumpwright.host.plant.MeterParameters;
 import org.pumpwright.host.plant.Severity;
 import org.pumpwright.host.plant.UsUnits;
@@ -37,7 +38,7 @@ class MeterSignatureTest {
             double cvWithin) {
         Severity severity = fault == MeterFault.LOST_BLADE ? Severity.MILD : Severity.MODERATE;
         MeterTrain train = MeterTrain.of(fault.applyTo(HEALTHY, severity), DUTY, 60);
-        PulseIntervals intervals = train.intervals();
+        Intervals intervals = train.intervals();
 
         assertThat(intervals.seconds().length).isGreaterThan(3000);
         assertThat(100 * train.errorAgainstMaster()).isCloseTo(countPercent, within(0.7));

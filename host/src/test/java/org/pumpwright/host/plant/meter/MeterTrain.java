@@ -2,6 +2,7 @@ package org.pumpwright.host.plant.meter;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.pumpwright.host.plant.Intervals;
 import org.pumpwright.host.plant.PlantReading;
 import org.pumpwright.host.plant.SensorErrors;
 
@@ -40,8 +41,7 @@ record MeterTrain(int masterCount, List<Double> edges) {
         return (double) edges.size() / masterCount - 1;
     }
 
-    PulseIntervals intervals() {
-        return PulseIntervals.between(
-                edges.stream().mapToDouble(Double::doubleValue).toArray());
+    Intervals intervals() {
+        return Intervals.between(edges.stream().mapToDouble(Double::doubleValue).toArray());
     }
 }
