@@ -117,7 +117,7 @@ final class StandFaults {
                 scene -> scene.board().holdSensor(ChannelRole.OUTLET_PRESSURE, 0),
                 BOARD_WAS_ASKED,
                 Set.of(Verdict.PASS, Verdict.INVALID),
-                "pressure sensor: |" + ALL_INSIDE);
+                "outlet pressure: the sensor's signal|pressure sensor: |" + ALL_INSIDE);
     }
 
     private static void shorted(Scene scene) {
