@@ -19,6 +19,7 @@ final class ArchitectureTest {
     private static final String PROTOCOL = "org.pumpwright.protocol..";
     private static final List<String> PACKAGES = List.of(
             "quantity",
+            "calibration",
             "plant",
             "datafile",
             "trace",
@@ -42,13 +43,16 @@ final class ArchitectureTest {
     static final ArchRule quantity = mayUse("quantity");
 
     @ArchTest
+    static final ArchRule calibration = mayUse("calibration", "quantity");
+
+    @ArchTest
     static final ArchRule plant = mayUse("plant");
 
     @ArchTest
     static final ArchRule datafile = mayUse("datafile", "quantity");
 
     @ArchTest
-    static final ArchRule trace = mayUse("trace", "quantity");
+    static final ArchRule trace = mayUse("trace", "quantity", "calibration");
 
     @ArchTest
     static final ArchRule signal = mayUse("signal", "quantity");
@@ -63,16 +67,17 @@ final class ArchitectureTest {
     static final ArchRule curve = mayUse("curve", "quantity", "signal", "datafile");
 
     @ArchTest
-    static final ArchRule stand = mayUse("stand", "quantity", "trace", "datafile");
+    static final ArchRule stand = mayUse("stand", "quantity", "calibration", "trace", "datafile");
 
     @ArchTest
     static final ArchRule run = mayUse("run", "quantity", "trace", "plan", "stand", "signal");
 
     @ArchTest
-    static final ArchRule grade = mayUse("grade", "quantity", "trace", "curve", "plan", "signal");
+    static final ArchRule grade =
+            mayUse("grade", "quantity", "calibration", "trace", "catalog", "curve", "plan", "signal");
 
     @ArchTest
-    static final ArchRule record = mayUse("record", "quantity", "trace", "curve", "grade");
+    static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade");
 
     @ArchTest
     static final ArchRule report = mayUse("report", "quantity", "trace", "curve", "grade", "record");
@@ -102,7 +107,8 @@ final class ArchitectureTest {
     static final ArchRule yaml = confined("tools.jackson.dataformat.yaml..", HOST + "datafile..");
 
     @ArchTest
-    static final ArchRule json = confined("tools.jackson..", HOST + "datafile..", HOST + "record..", HOST + "grade..");
+    static final ArchRule json =
+            confined("tools.jackson..", HOST + "datafile..", HOST + "record..", HOST + "grade..", HOST + "cli..");
 
     @ArchTest
     static final ArchRule wireCodec =

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import org.pumpwright.host.app.PracticeUnit;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandException;
@@ -100,7 +101,8 @@ public final class LineTable {
     }
 
     private WireStand simulated(double pace) {
-        SimulatedBoard board = new SimulatedBoard(PracticeUnit.healthy(1).plant(), simulated.channels());
+        SimulatedBoard board =
+                new SimulatedBoard(PracticeUnit.healthy(UnitKind.PUMP_12V, 1).plant(), simulated.channels());
         board.holdMeter(METER_HZ);
         return new WireStand(simulated, () -> new SimulatedLine(board, pace), WHOLE);
     }

@@ -1,6 +1,7 @@
 package org.pumpwright.host.app;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -18,13 +19,14 @@ import org.pumpwright.host.grade.GradingInput;
 import org.pumpwright.host.grade.StandExpectations;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.JournalFile;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
 import org.pumpwright.host.record.RunRecord.Subject;
 import org.pumpwright.host.record.RunRecordException;
+import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.run.PlanRun;
-import org.pumpwright.host.run.RunListener;
 import org.pumpwright.host.run.RunOutcome;
 import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.stand.Stand;
@@ -68,6 +70,7 @@ public final class Acceptance {
      * @param serial as read from the plate, or {@code no plate}
      * @param technician who tests
      * @param units units of the papers
+     * @param manual one duty held by hand in the place of a plan; then the model need not be one of the shelf's
      */
     public record Order(
             String stand,
@@ -76,7 +79,25 @@ public final class Acceptance {
             Optional<String> plan,
             String serial,
             String technician,
-            UnitSystem units) {}
+            UnitSystem units,
+            Optional<ManualDrive> manual) {
+        /** An order by a plan. */
+        public Order(
+                String stand,
+                Stands.Reach reach,
+                String model,
+                Optional<String> plan,
+                String serial,
+                String technician,
+                UnitSystem units) {
+            this(stand, reach, model, plan, serial, technician, units, Optional.empty());
+        }
+
+        /** The same with one duty held by hand in the place of a plan. */
+        public Order byHand(ManualDrive held) {
+            return new Order(stand, reach, model, Optional.empty(), serial, technician, units, Optional.of(held));
+        }
+    }
 
     /**
      * What came of it.
@@ -89,44 +110,72 @@ public final class Acceptance {
     /** Everything of an order that was found on the shelf. */
     private record Bench(Order order, StandDescription description, UnitModel model, Plan plan) {}
 
+    /** Everything that is known of a run before it begins. */
+    private record Setting(
+            Bench bench,
+            StandIdentity identity,
+            Conditions conditions,
+            Optional<HealthyCurve> curve,
+            OffsetDateTime startedAt) {}
+
     /**
      * Carries an order out. Whatever happens once the stand is open becomes a record; before that, nothing has moved.
      *
+     * @param watcher hears how it goes
+     * @param stop may be pressed from any thread
+     * @param person answers the plan's questions; on a simulated stand the program answers them itself
      * @throws OrderException when the order can't be carried out as given
      * @throws DataFileException when a data file is wrong
      * @throws StandException when the stand can't be reached
      * @throws RunRecordException when the record can't be kept
      */
-    public Result carryOut(Order order, RunListener listener, StopButton stop)
+    public Result carryOut(Order order, RunWatcher watcher, StopButton stop, Operator person)
             throws OrderException, DataFileException, StandException, RunRecordException {
         records.checkWritable();
-        UnitModel model = shelf.model(order.model());
-        Plan plan = shelf.plan(order.plan().orElse(model.plan())).withSupplyAmpsAtMost(model.ampsLimit());
-        Bench bench = new Bench(order, shelf.stand(order.stand()), model, plan);
-        checkFits(bench);
+        Bench bench = bench(order);
+        Plan plan = bench.plan();
+        BeforeTheRun.check(plan, bench.model(), bench.description(), LocalDate.now(clock));
         // Read before the stand is opened: a wrong file must not cost a reset of the board.
         List<HealthyCurve> curves = shelf.curves();
-        try (Stand stand = stands.reach(bench.description(), order.reach())) {
+        Stands.Reached reached = stands.reach(bench.description(), order.reach(), plan.kind());
+        try (Stand stand = reached.stand()) {
             StandIdentity identity = stand.open();
             Conditions conditions = conditions(bench, identity);
-            HealthyCurve curve = newest(curves, conditions).orElseThrow(() -> noCurve(conditions));
-            OffsetDateTime startedAt = OffsetDateTime.now(clock);
-            RunOutcome outcome = new PlanRun(stand, plan, listener, stop).carryOut();
-            Grade grade = grade(bench, conditions, curve, outcome);
-            RunRecord record = record(bench, identity, conditions, curve, startedAt, outcome, grade);
-            return new Result(record, records.keep(record, order.units()));
+            Setting setting = new Setting(
+                    bench, identity, conditions, curve(plan, curves, conditions), OffsetDateTime.now(clock));
+            watcher.begins(plan, setting.curve(), expected(setting));
+            return carryOut(setting, stand, watcher, stop, reached.person().orElse(person));
         }
     }
 
-    private static void checkFits(Bench bench) throws OrderException {
-        if (bench.plan().kind() != bench.model().kind()) {
-            throw new OrderException(
-                    "plan '%s' is for a %s, model '%s' is a %s. Choose a plan for it, or leave --plan away."
-                            .formatted(
-                                    bench.plan().id(),
-                                    bench.plan().kind().words(),
-                                    bench.model().id(),
-                                    bench.model().kind().words()));
+    private Bench bench(Order order) throws OrderException, DataFileException {
+        StandDescription stand = shelf.stand(order.stand());
+        Optional<ManualDrive> manual = order.manual();
+        UnitModel model = manual.isPresent() && order.model().equals(ManualDrive.PLAN)
+                ? manual.get().anyUnit()
+                : shelf.model(order.model());
+        Plan plan = manual.isPresent()
+                ? manual.get().plan(model.kind())
+                : shelf.plan(order.plan().orElse(model.plan()));
+        return new Bench(order, stand, model, plan.withSupplyAmpsAtMost(model.ampsLimit()));
+    }
+
+    private Result carryOut(Setting setting, Stand stand, RunWatcher watcher, StopButton stop, Operator person)
+            throws RunRecordException {
+        Plan plan = setting.bench().plan();
+        RunOutcome cutShort = RunOutcome.cutShort(
+                stand.description().channels().withFlowMeter(plan.wiring().meter()));
+        RunRecord begun = record(
+                setting,
+                cutShort,
+                Grade.none(cutShort.ending().reason(), "look why the program ended, then run again"));
+        try (JournalFile journal = records.begin(begun)) {
+            RunOutcome outcome = new PlanRun(stand, plan, watcher, stop, person, journal).carryOut();
+            RunRecord record = record(setting, outcome, grade(setting, outcome));
+            RecordFolder.Kept kept =
+                    records.keep(record, setting.bench().order().units());
+            journal.discard();
+            return new Result(record, kept);
         }
     }
 
@@ -135,14 +184,20 @@ public final class Acceptance {
                 bench.model().id(),
                 bench.description().driver(),
                 identity.pumpPwmHz(),
-                bench.description().nozzle(),
+                bench.description().nozzleBehind(bench.plan().wiring().meter()).id(),
                 bench.description().fluid());
     }
 
-    private static Optional<HealthyCurve> newest(List<HealthyCurve> curves, Conditions run) {
-        return curves.stream()
+    /** A plan that judges nothing needs no curve. */
+    private static Optional<HealthyCurve> curve(Plan plan, List<HealthyCurve> curves, Conditions run)
+            throws OrderException {
+        Optional<HealthyCurve> newest = curves.stream()
                 .filter(curve -> curve.conditions().differences(run).isEmpty())
                 .max(Comparator.comparingInt(HealthyCurve::version));
+        if (newest.isEmpty() && !plan.judged().isEmpty()) {
+            throw noCurve(run);
+        }
+        return newest;
     }
 
     private static OrderException noCurve(Conditions run) {
@@ -157,17 +212,19 @@ public final class Acceptance {
                 run.fluid()));
     }
 
-    private static Grade grade(Bench bench, Conditions conditions, HealthyCurve curve, RunOutcome outcome) {
-        StandExpectations expected = new StandExpectations(
-                bench.description().supplyVolts(), bench.description().nozzleM3PerSecondPerRootPascal());
+    private static Grade grade(Setting setting, RunOutcome outcome) {
+        Optional<ManualDrive> manual = setting.bench().order().manual();
+        if (manual.isPresent()) {
+            return manual.get().grade(outcome.ending());
+        }
         GradingInput input = new GradingInput(
                 outcome.trace(),
                 outcome.ending(),
-                bench.plan(),
-                Optional.of(curve),
-                conditions,
-                expected,
-                bench.order().units());
+                setting.bench().plan(),
+                setting.curve(),
+                setting.conditions(),
+                expected(setting),
+                setting.bench().order().units());
         try {
             return Grader.grade(input);
         } catch (RuntimeException e) {
@@ -176,20 +233,24 @@ public final class Acceptance {
         }
     }
 
-    private static RunRecord record(
-            Bench bench,
-            StandIdentity identity,
-            Conditions conditions,
-            HealthyCurve curve,
-            OffsetDateTime startedAt,
-            RunOutcome outcome,
-            Grade grade) {
+    private static StandExpectations expected(Setting setting) {
+        StandDescription stand = setting.bench().description();
+        return new StandExpectations(
+                        stand.supplyVolts(),
+                        stand.nozzleBehind(setting.bench().plan().wiring().meter())
+                                .m3PerSecondPerRootPascal())
+                .on(setting.startedAt().toLocalDate());
+    }
+
+    private static RunRecord record(Setting setting, RunOutcome outcome, Grade grade) {
+        Bench bench = setting.bench();
+        StandIdentity identity = setting.identity();
         boolean practice = bench.model().invented()
                 || bench.description().connection() instanceof Connection.Simulated
-                || curve.simulated();
+                || setting.curve().map(HealthyCurve::simulated).orElse(false);
         return new RunRecord(
-                ID.format(startedAt.withOffsetSameInstant(ZoneOffset.UTC)),
-                startedAt,
+                ID.format(setting.startedAt().withOffsetSameInstant(ZoneOffset.UTC)),
+                setting.startedAt(),
                 Version.text(),
                 new Subject(
                         bench.model().id(),
@@ -205,10 +266,15 @@ public final class Acceptance {
                         identity.firmware(),
                         identity.bootId(),
                         outcome.samplesLost()),
-                conditions,
+                setting.conditions(),
                 bench.plan().label(),
-                Optional.of(new CurveUsed(
-                        curve.label(), curve.units(), curve.toleranceFactor(), curve.coverage(), curve.simulated())),
+                setting.curve()
+                        .map(curve -> new CurveUsed(
+                                curve.label(),
+                                curve.units(),
+                                curve.toleranceFactor(),
+                                curve.coverage(),
+                                curve.simulated())),
                 outcome.ending(),
                 grade,
                 outcome.trace());

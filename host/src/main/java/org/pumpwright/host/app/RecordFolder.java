@@ -4,8 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.JournalFile;
+import org.pumpwright.host.record.JournalReader;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.record.RunRecordFile;
@@ -14,6 +18,9 @@ import org.pumpwright.host.report.TextReport;
 
 /** Where records and their papers are kept: a folder for each run. Thread-safe. */
 public final class RecordFolder {
+    private static final String RECORD = "record.json";
+    private static final String JOURNAL = "journal.jsonl";
+
     private final Path folder;
     private final Path spare;
 
@@ -55,6 +62,82 @@ public final class RecordFolder {
     }
 
     /**
+     * Begins the journal of a run, in the spare folder where its own does not take it.
+     *
+     * @param begun what the record would be if nothing came after it
+     * @throws RunRecordException when the spare folder does not take it either: then nothing would be kept of a run
+     */
+    public JournalFile begin(RunRecord begun) throws RunRecordException {
+        try {
+            return JournalFile.begin(begun, journal(folder, begun.id()));
+        } catch (RunRecordException e) {
+            return JournalFile.begin(begun, journal(spare, begun.id()));
+        }
+    }
+
+    /**
+     * What came of runs that did not live to their end.
+     *
+     * @param kept their records
+     * @param troubles what could not be recovered and why, and what to do
+     */
+    public record Recovered(List<Kept> kept, List<String> troubles) {}
+
+    /**
+     * Makes records of the journals that runs left which did not live to their end, oldest first. A run that still goes on is
+     * left alone. What cannot be recovered stays where it is, is told, and stops nothing.
+     */
+    public Recovered recover(UnitSystem units) {
+        Recovered recovered = new Recovered(new ArrayList<>(), new ArrayList<>());
+        for (Path where : List.of(folder, spare)) {
+            try {
+                for (Path journal : JournalReader.find(where, JOURNAL)) {
+                    recover(journal, units, recovered);
+                }
+            } catch (RunRecordException e) {
+                recovered.troubles().add(e.getMessage());
+            }
+        }
+        return recovered;
+    }
+
+    private void recover(Path journal, UnitSystem units, Recovered recovered) {
+        String id = String.valueOf(journal.resolveSibling("").getFileName());
+        try {
+            Optional<RunRecord> found = JournalReader.read(journal);
+            if (found.isEmpty()) {
+                return;
+            }
+            if (!found.get().id().equals(id)) {
+                recovered
+                        .troubles()
+                        .add("%s: is the journal of run %s. Move it to the folder of that run, or away."
+                                .formatted(journal, found.get().id()));
+                return;
+            }
+            if (!isKept(id)) {
+                recovered.kept().add(keep(found.get(), units));
+            }
+            JournalReader.remove(journal);
+        } catch (RunRecordException e) {
+            // Another program may have recovered the same run in the same moment; then it is kept.
+            if (!isKept(id)) {
+                recovered.troubles().add(e.getMessage());
+            }
+        }
+    }
+
+    /** A run whose record was kept, and whose program died before it had removed the journal. */
+    private boolean isKept(String id) {
+        return Files.exists(folder.resolve(id).resolve(RECORD))
+                || Files.exists(spare.resolve(id).resolve(RECORD));
+    }
+
+    private static Path journal(Path folder, String id) {
+        return folder.resolve(id).resolve(JOURNAL);
+    }
+
+    /**
      * Keeps a record and makes its papers. The record is written first and whole; papers can be made again from it. A folder
      * that does not take the record, because the disk is full or gone, costs nothing: the run cannot be had again, so it goes
      * to the spare folder.
@@ -74,14 +157,14 @@ public final class RecordFolder {
 
     private static Kept keepIn(Path folder, RunRecord record, UnitSystem units) throws RunRecordException {
         Path own = folder.resolve(record.id());
-        Path file = own.resolve("record.json");
+        Path file = own.resolve(RECORD);
         Path page = own.resolve("page.html");
         Path text = own.resolve("page.txt");
         RunRecordFile.write(record, file);
         try {
             Files.writeString(page, HtmlReport.page(record, units), StandardCharsets.UTF_8);
             Files.writeString(text, TextReport.page(record, units), StandardCharsets.UTF_8);
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
             String trouble = "%s: the papers can't be written: %s. Free some space; the record itself is safe in %s."
                     .formatted(own, e, file);
             return new Kept(file, page, text, Optional.of(trouble));

@@ -1,5 +1,6 @@
 package org.pumpwright.host.app;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.pumpwright.host.grade.StandAtRestChecks;
 import org.pumpwright.host.grade.StandCheck;
@@ -34,14 +35,16 @@ public final class StandCheckUp {
     /**
      * Opens the stand, arms it, and watches it at rest.
      *
+     * @param today the day on which calibrations must be in date
      * @throws StandException when it can't be reached or refuses to arm
      */
-    public static Finding of(Stand stand) throws StandException {
+    public static Finding of(Stand stand, LocalDate today) throws StandException {
         StandDescription description = stand.description();
         StandIdentity identity = stand.open();
         RunOutcome outcome = StandAtRest.record(stand, SECONDS);
-        StandExpectations expected =
-                new StandExpectations(description.supplyVolts(), description.nozzleM3PerSecondPerRootPascal());
+        StandExpectations expected = new StandExpectations(
+                        description.supplyVolts(), description.nozzle().m3PerSecondPerRootPascal())
+                .on(today);
         return new Finding(identity, outcome, StandAtRestChecks.of(outcome.trace(), expected));
     }
 }

@@ -4,10 +4,14 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.plant.Plant;
+import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Connection;
@@ -55,8 +59,10 @@ public final class Stands {
      * @param port overrides the port of the description
      * @param unit what hangs on a simulated stand; empty for a healthy unit, and always empty for a real stand
      * @param pace of a simulated stand: virtual seconds in a second; empty for as fast as the machine can
+     * @param answers to the plan's questions, by the names of their steps; others get the usual answer
      */
-    public record Reach(Optional<String> port, Optional<PracticeUnit> unit, OptionalDouble pace) {}
+    public record Reach(
+            Optional<String> port, Optional<PracticeUnit> unit, OptionalDouble pace, Map<String, String> answers) {}
 
     /**
      * A port and who answered there.
@@ -68,17 +74,31 @@ public final class Stands {
     public record Found(String port, Optional<StandIdentity> board, String trouble) {}
 
     /**
+     * A stand, not yet opened.
+     *
+     * @param stand the stand
+     * @param person who answers questions at a simulated stand; empty at a real one
+     */
+    public record Reached(Stand stand, Optional<Operator> person) {}
+
+    /**
      * Makes a stand, not yet opened.
      *
+     * @param kind of unit that hangs on a simulated stand where none was chosen
      * @throws OrderException when no port is given and none is found
      */
-    public Stand reach(StandDescription description, Reach reach) throws OrderException {
+    public Reached reach(StandDescription description, Reach reach, UnitKind kind) throws OrderException {
         if (description.connection() instanceof Connection.Serial serial) {
-            return serial(description, port(description, serial, reach), serial.baud(), timing);
+            Stand stand = serial(description, port(description, serial, reach), serial.baud(), timing);
+            return new Reached(stand, Optional.empty());
         }
-        SimulatedBoard board = simulated(description, reach);
+        checkNoPort(description, reach);
+        Plant plant = plant(reach, kind);
+        SimulatedBoard board = new SimulatedBoard(plant, description.channels());
         double pace = reach.pace().orElse(0);
-        return new WireStand(description, () -> new SimulatedLine(board, pace), timing);
+        return new Reached(
+                new WireStand(description, () -> new SimulatedLine(board, pace), timing),
+                Optional.of(new SimulatedPerson(plant, reach.answers())));
     }
 
     /**
@@ -97,7 +117,8 @@ public final class Stands {
                 return Conformance.of(line, atTheStand, told);
             }
         }
-        SimulatedBoard board = simulated(description, reach);
+        checkNoPort(description, reach);
+        SimulatedBoard board = new SimulatedBoard(plant(reach, UnitKind.PUMP_12V), description.channels());
         try (Line line = new SimulatedLine(board, reach.pace().orElse(0))) {
             return Conformance.of(line, new SimulatedProvoker(board), told);
         }
@@ -109,15 +130,17 @@ public final class Stands {
         return given.isPresent() ? given.get() : onlyPort(description);
     }
 
-    private static SimulatedBoard simulated(StandDescription description, Reach reach) throws OrderException {
+    private static Plant plant(Reach reach, UnitKind kind) {
+        return reach.unit().orElseGet(() -> PracticeUnit.healthy(kind, 1)).plant();
+    }
+
+    private static void checkNoPort(StandDescription description, Reach reach) throws OrderException {
         if (reach.port().isPresent()) {
             throw new OrderException(
                     "stand '%s' is simulated and has no port. Leave --port away, or choose a stand on a serial"
                                     .formatted(description.id())
                             + " port.");
         }
-        PracticeUnit unit = reach.unit().orElseGet(() -> PracticeUnit.healthy(1));
-        return new SimulatedBoard(unit.plant(), description.channels());
     }
 
     private static void checkReal(StandDescription description, Reach reach) throws OrderException {

@@ -5,7 +5,15 @@ import java.util.stream.Stream;
 /** The kinds of unit that the stand can test. Thread-safe. */
 public enum UnitKind {
     /** Diaphragm pump on 12 V, driven by PWM. */
-    PUMP_12V("pump-12v", "12 V diaphragm pump");
+    PUMP_12V("pump-12v", "12 V diaphragm pump"),
+    /** Product pump on a hydraulic motor behind a proportional valve, whose coil is driven by PWM. */
+    HYDRAULIC_PUMP("hydraulic-pump", "hydraulically driven pump with proportional valve"),
+    /** Module that makes PWM out of a supply and a command. */
+    DRIVER("driver", "PWM driver"),
+    /** Flow meter that gives pulses. */
+    METER("meter", "pulse flow meter"),
+    /** Leads, plugs and fuse between battery and unit. */
+    HARNESS("harness", "harness");
 
     private final String word;
     private final String words;

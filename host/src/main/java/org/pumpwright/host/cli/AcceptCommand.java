@@ -4,7 +4,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.Complaint;
+import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.Stands;
+import org.pumpwright.host.catalog.UnitModel;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +41,18 @@ final class AcceptCommand implements Callable<Integer> {
     @Option(names = "--plan", paramLabel = "NAME", description = "A plan other than the model's own: a name or a file.")
     private @Nullable String plan;
 
+    @Option(
+            names = "--complaint",
+            paramLabel = "CODE",
+            description = {
+                "What the customer says; picks the plan when --plan is not given: no-flow, low, surging, wont-start,",
+                "quits-hot, leaks, blows-fuse, reads-wrong, reads-with-no-flow, intermittent."
+            })
+    private @Nullable String complaint;
+
+    @Mixin
+    private AnswerOptions answers = new AnswerOptions();
+
     @Mixin
     private SimulatedUnitOptions simulated = new SimulatedUnitOptions();
 
@@ -47,14 +62,37 @@ final class AcceptCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        UnitModel unit = workshop.shelf().model(model);
         Acceptance.Order order = new Acceptance.Order(
                 reach.stand,
-                new Stands.Reach(Optional.ofNullable(reach.port), simulated.unit(), simulated.pace()),
+                new Stands.Reach(
+                        Optional.ofNullable(reach.port),
+                        simulated.unit(unit.kind()),
+                        simulated.pace(),
+                        answers.answers),
                 model,
-                Optional.ofNullable(plan),
+                plan(unit),
                 papers.serial,
                 papers.technician,
                 papers.units);
-        return new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers);
+        return new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
+    }
+
+    /** The plan that was asked for; else the one for the complaint; empty for the model's own. */
+    private Optional<String> plan(UnitModel unit) throws OrderException {
+        if (complaint == null) {
+            return Optional.ofNullable(plan);
+        }
+        Complaint said = Complaint.ofWord(complaint);
+        if (plan != null) {
+            return Optional.of(plan);
+        }
+        Complaint.Proposal proposal = said.proposal(unit);
+        if (!papers.json) {
+            spec.commandLine()
+                    .getOut()
+                    .printf("Complaint '%s': plan %s, because %s.%n", said.word(), proposal.plan(), proposal.reason());
+        }
+        return Optional.of(proposal.plan());
     }
 }

@@ -3,7 +3,9 @@ package org.pumpwright.host.cli;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.Locale;
-import org.pumpwright.host.plant.PumpFault;
+import org.pumpwright.host.app.PracticeUnit;
+import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -12,19 +14,11 @@ import picocli.CommandLine.TypeConversionException;
 final class FaultNames implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-        return Arrays.stream(PumpFault.values()).map(PumpFault::word).iterator();
-    }
-
-    /** Reads a fault's word. */
-    static final class Faults implements ITypeConverter<PumpFault> {
-        @Override
-        public PumpFault convert(String word) {
-            return Arrays.stream(PumpFault.values())
-                    .filter(fault -> fault.word().equalsIgnoreCase(word))
-                    .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("there is no fault '%s'. Known are: %s."
-                            .formatted(word, String.join(", ", new FaultNames()))));
-        }
+        return Arrays.stream(UnitKind.values())
+                .flatMap(kind -> PracticeUnit.faults(kind).stream())
+                .map(Fault::word)
+                .distinct()
+                .iterator();
     }
 
     /** Reads a severity. */

@@ -1,6 +1,8 @@
 package org.pumpwright.host.cli;
 
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -28,6 +30,7 @@ public final class Main {
                 Path.of(System.getProperty("java.io.tmpdir"), "pumpwright-kept"),
                 Clock.system(ZoneId.systemDefault()),
                 new Stands(WireTiming.STANDARD, SerialPorts::open),
+                new InputStreamReader(System.in, Charset.defaultCharset()),
                 !Boolean.getBoolean("pumpwright.piped"));
         System.exit(run(workshop, out, err, arguments));
     }

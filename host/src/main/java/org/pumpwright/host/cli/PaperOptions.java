@@ -32,6 +32,9 @@ final class PaperOptions {
     @Nullable
     Path records;
 
+    @Option(names = "--json", description = "Prints events and result as JSON, one object a line, and nothing else.")
+    boolean json;
+
     @Option(names = "--quiet", description = "No live values.")
     boolean quiet;
 

@@ -1,13 +1,19 @@
 package org.pumpwright.host.cli;
 
+import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
-import org.pumpwright.host.plant.PumpFault;
+import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
+import org.pumpwright.host.run.StopButton;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,8 +34,21 @@ final class PracticeCommand implements Callable<Integer> {
     @Mixin
     private PaperOptions papers = new PaperOptions();
 
+    @Option(
+            names = "--model",
+            paramLabel = "NAME",
+            description = "The unit's model; demo-pump if not given.",
+            defaultValue = "demo-pump")
+    private String model = "";
+
+    @Option(names = "--plan", paramLabel = "NAME", description = "A plan other than the model's own: a name or a file.")
+    private @Nullable String plan;
+
     @Option(names = "--list", description = "Lists the faults and ends.")
     private boolean list;
+
+    @Mixin
+    private AnswerOptions answers = new AnswerOptions();
 
     @Mixin
     private SimulatedUnitOptions simulated = new SimulatedUnitOptions();
@@ -41,41 +60,51 @@ final class PracticeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (list) {
-            printFaults();
+            printFaults(workshop.shelf().model(model).kind());
             return ExitCode.PASS;
         }
-        PracticeUnit unit = unit();
+        PracticeUnit unit = unit(workshop.shelf().model(model).kind());
         Acceptance.Order order = new Acceptance.Order(
                 "simulated",
-                new Stands.Reach(Optional.empty(), Optional.of(unit), simulated.pace()),
-                "demo-pump",
-                Optional.empty(),
+                new Stands.Reach(Optional.empty(), Optional.of(unit), simulated.pace(), answers.answers),
+                model,
+                Optional.ofNullable(plan),
                 papers.serial,
                 papers.technician,
                 papers.units);
-        int code = new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers);
-        spec.commandLine().getOut().println("The unit       " + unit.words());
+        int code = new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
+        tell(unit);
         return code;
     }
 
+    private void tell(PracticeUnit unit) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (papers.json) {
+            new EventLines(out, new StopButton()).unit(unit);
+        } else {
+            out.println("The unit       " + unit.words());
+        }
+    }
+
     /** What was not chosen is a surprise, drawn by the seed, or by the clock without one. */
-    private PracticeUnit unit() {
+    private PracticeUnit unit(UnitKind kind) throws OrderException {
         long seed = simulated.seed == null ? workshop.clock().millis() : simulated.seed;
         Random surprise = new Random(seed);
-        PumpFault fault = drawn(PumpFault.values(), surprise);
-        Severity severity = drawn(Severity.values(), surprise);
+        Fault fault = drawn(PracticeUnit.faults(kind), surprise);
+        Severity severity = drawn(List.of(Severity.values()), surprise);
         return new PracticeUnit(
-                simulated.fault == null ? fault : simulated.fault,
+                kind,
+                simulated.fault == null ? fault : PracticeUnit.fault(kind, simulated.fault),
                 simulated.severity == null ? severity : simulated.severity,
                 seed);
     }
 
-    private static <T> T drawn(T[] all, Random surprise) {
-        return all[surprise.nextInt(all.length)];
+    private static <T> T drawn(List<T> all, Random surprise) {
+        return all.get(surprise.nextInt(all.size()));
     }
 
-    private void printFaults() {
-        for (PumpFault each : PumpFault.values()) {
+    private void printFaults(UnitKind kind) {
+        for (Fault each : PracticeUnit.faults(kind)) {
             String of = each.ofTheStand() ? "stand" : "unit";
             spec.commandLine().getOut().printf("%-20s %-6s %s%n", each.word(), of, each.sentence());
         }

@@ -34,10 +34,12 @@ final class PumpwrightCommand implements Runnable {
                 .addSubcommand(new StandFindCommand(workshop))
                 .addSubcommand(new StandShowCommand(workshop))
                 .addSubcommand(new StandCheckCommand(workshop))
+                .addSubcommand(new StandDriveCommand(workshop))
                 .addSubcommand(new StandConformCommand(workshop));
         return new CommandLine(new PumpwrightCommand())
                 .addSubcommand(new AcceptCommand(workshop))
                 .addSubcommand(new PracticeCommand(workshop))
+                .addSubcommand(CurveCommand.tree(workshop))
                 .addSubcommand(stand);
     }
 

@@ -1,5 +1,6 @@
 package org.pumpwright.host.cli;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +25,6 @@ final class ReachOptions {
 
     /** A real stand, or a simulated one with a healthy unit. */
     Stands.Reach reach() {
-        return new Stands.Reach(Optional.ofNullable(port), Optional.empty(), OptionalDouble.empty());
+        return new Stands.Reach(Optional.ofNullable(port), Optional.empty(), OptionalDouble.empty(), Map.of());
     }
 }

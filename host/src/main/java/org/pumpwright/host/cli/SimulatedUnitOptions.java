@@ -3,8 +3,9 @@ package org.pumpwright.host.cli;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.PracticeUnit;
-import org.pumpwright.host.plant.PumpFault;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plant.Severity;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -22,10 +23,9 @@ final class SimulatedUnitOptions {
             names = "--fault",
             paramLabel = "WORD",
             description = "Fault of a simulated unit; 'pumpwright practice --list' names them.",
-            completionCandidates = FaultNames.class,
-            converter = FaultNames.Faults.class)
+            completionCandidates = FaultNames.class)
     @Nullable
-    PumpFault fault;
+    String fault;
 
     @Option(
             names = "--severity",
@@ -46,13 +46,18 @@ final class SimulatedUnitOptions {
     @Nullable
     Double pace;
 
-    /** The unit as it was asked for; empty when nothing was asked. */
-    Optional<PracticeUnit> unit() {
+    /**
+     * The unit of this kind as it was asked for; empty when nothing was asked.
+     *
+     * @throws OrderException when the kind has no such fault
+     */
+    Optional<PracticeUnit> unit(UnitKind kind) throws OrderException {
         if (fault == null && severity == null && seed == null) {
             return Optional.empty();
         }
         return Optional.of(new PracticeUnit(
-                fault == null ? PumpFault.HEALTHY : fault,
+                kind,
+                fault == null ? PracticeUnit.faults(kind).get(0) : PracticeUnit.fault(kind, fault),
                 severity == null ? Severity.MODERATE : severity,
                 seed == null ? FIRST_UNIT : seed));
     }

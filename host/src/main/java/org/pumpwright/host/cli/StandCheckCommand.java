@@ -1,8 +1,10 @@
 package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import org.pumpwright.host.app.StandCheckUp;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandDescription;
@@ -32,8 +34,10 @@ final class StandCheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach())) {
-            StandCheckUp.Finding finding = StandCheckUp.of(stand);
+        try (Stand stand = workshop.stands()
+                .reach(description, reach.reach(), UnitKind.PUMP_12V)
+                .stand()) {
+            StandCheckUp.Finding finding = StandCheckUp.of(stand, LocalDate.now(workshop.clock()));
             PrintWriter out = spec.commandLine().getOut();
             out.printf(
                     "%s: board %s, firmware %s%n",

@@ -2,9 +2,11 @@ package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.quantity.Temperature;
 import org.pumpwright.host.quantity.UnitSystem;
@@ -25,7 +27,8 @@ import picocli.CommandLine.Spec;
 /** Shows a stand and what it reads now; arms nothing. */
 @Command(
         name = "show",
-        description = "Shows a stand, its board and what its channels read now. Arms and drives nothing.",
+        description =
+                "Shows a stand, its board, what its channels read now and by which calibrations. Arms and drives nothing.",
         mixinStandardHelpOptions = true)
 final class StandShowCommand implements Callable<Integer> {
     private static final Duration WAIT = Duration.ofSeconds(1);
@@ -48,7 +51,9 @@ final class StandShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         StandDescription description = workshop.shelf().stand(reach.stand);
-        try (Stand stand = workshop.stands().reach(description, reach.reach())) {
+        try (Stand stand = workshop.stands()
+                .reach(description, reach.reach(), UnitKind.PUMP_12V)
+                .stand()) {
             StandIdentity board = stand.open();
             PrintWriter out = spec.commandLine().getOut();
             out.println(description.title() + " (" + description.id() + ")");
@@ -57,7 +62,7 @@ final class StandShowCommand implements Callable<Integer> {
             row(out, "link time-out", board.linkTimeOutMillis() + " ms");
             row(out, "PWM of the pump", "%.0f Hz".formatted(board.pumpPwmHz()));
             row(out, "driver", description.driver());
-            row(out, "nozzle", description.nozzle());
+            row(out, "nozzle", description.nozzle().id());
             row(out, "fluid", description.fluid());
             Sample now = firstSample(stand);
             row(out, "emergency stop", now.emergencyStopClosed() ? "closed (ready)" : "OPEN");
@@ -67,6 +72,7 @@ final class StandShowCommand implements Callable<Integer> {
                     .analogs()
                     .forEach(channel -> row(out, channel.role().words(), value(channel, now)));
             row(out, "meter pulses", Long.toString(now.meters().get(0).edges()));
+            CalibrationTable.print(out, description.channels(), LocalDate.now(workshop.clock()));
             return ExitCode.PASS;
         }
     }
@@ -81,7 +87,10 @@ final class StandShowCommand implements Callable<Integer> {
     }
 
     private String value(AnalogChannel channel, Sample now) {
-        double si = channel.read(now);
+        return channel.trouble(now).orElseGet(() -> value(channel, channel.read(now)));
+    }
+
+    private String value(AnalogChannel channel, double si) {
         return switch (channel.role()) {
             case VOLTS_AT_PINS -> String.format(Locale.ROOT, "%.2f V", si);
             case SUPPLY_AMPS -> String.format(Locale.ROOT, "%.2f A", si);

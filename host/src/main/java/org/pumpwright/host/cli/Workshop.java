@@ -1,5 +1,6 @@
 package org.pumpwright.host.cli;
 
+import java.io.Reader;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.pumpwright.host.app.Acceptance;
@@ -14,9 +15,10 @@ import org.pumpwright.host.app.Stands;
  * @param spare where a run is kept when the folder of records does not take it
  * @param clock the shop's time and zone
  * @param stands reaches stands
+ * @param typed what is typed
  * @param livePerson whether a person watches the terminal
  */
-record Workshop(Path home, Path spare, Clock clock, Stands stands, boolean livePerson) {
+record Workshop(Path home, Path spare, Clock clock, Stands stands, Reader typed, boolean livePerson) {
     Shelf shelf() {
         return new Shelf(home.resolve("fixtures"));
     }
@@ -26,6 +28,10 @@ record Workshop(Path home, Path spare, Clock clock, Stands stands, boolean liveP
     }
 
     Acceptance acceptance(Path records) {
-        return new Acceptance(shelf(), stands, new RecordFolder(records, spare), clock);
+        return new Acceptance(shelf(), stands, recordFolder(records), clock);
+    }
+
+    RecordFolder recordFolder(Path records) {
+        return new RecordFolder(records, spare);
     }
 }

@@ -80,7 +80,7 @@ public final class CurveBuilder {
         }
     }
 
-    private static KnownGoodUnit.Point read(KnownGoodUnit unit, double volts) {
+    static KnownGoodUnit.Point read(KnownGoodUnit unit, double volts) {
         double slack = 1e-9 * (unit.highest() - unit.lowest());
         Require.inRange("effective volts", volts, reachBelow(unit) - slack, reachAbove(unit) + slack, "V");
         return unit.at(volts);

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.pumpwright.host.datafile.DataFile;
 import org.pumpwright.host.datafile.DataFileException;
@@ -51,7 +49,7 @@ public final class CurveFile {
     }
 
     private static HealthyCurve curve(Node file) {
-        refuseNoDay(file.at("made"));
+        Days.of(file.at("made"));
         return new HealthyCurve(
                 file.text("curve"),
                 file.whole("version"),
@@ -64,7 +62,11 @@ public final class CurveFile {
                 file.number("freewheel_volts"),
                 points(file.at("points")),
                 file.text("author"),
-                file.text("made"));
+                file.text("made"),
+                CurveExtras.interpolation(file),
+                CurveExtras.basis(file),
+                CurveExtras.approval(file),
+                CurveExtras.limitSets(file));
     }
 
     private static Conditions conditions(Node node) {
@@ -96,14 +98,8 @@ public final class CurveFile {
                 FlowRate.ofGallonsPerMinute(node.number("flow_gpm")).m3PerSecond(),
                 node.number("flow_spread_percent") / 100,
                 node.number("motor_amps"),
-                node.number("motor_amps_spread_percent") / 100);
-    }
-
-    private static void refuseNoDay(Node made) {
-        try {
-            LocalDate.parse(made.text());
-        } catch (DateTimeParseException e) {
-            made.refuse("is " + made.found() + ", which is no day of the calendar");
-        }
+                node.number("motor_amps_spread_percent") / 100,
+                CurveExtras.parts(node, "flow_parts"),
+                CurveExtras.parts(node, "motor_amps_parts"));
     }
 }

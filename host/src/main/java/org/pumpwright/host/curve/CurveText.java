@@ -54,6 +54,7 @@ final class CurveText {
         line("freewheel_volts: " + number(curve.freewheelVolts()));
         line("author: " + quoted(curve.author()));
         line("made: " + quoted(curve.made()));
+        extras(curve);
         line("points:");
     }
 
@@ -63,6 +64,64 @@ final class CurveText {
         line("    flow_spread_percent: " + number(point.flowSpread() * 100));
         line("    motor_amps: " + number(point.motorAmps()));
         line("    motor_amps_spread_percent: " + number(point.motorAmpsSpread() * 100));
+        point.flowParts().ifPresent(parts -> parts("flow", parts));
+        point.motorAmpsParts().ifPresent(parts -> parts("motor_amps", parts));
+    }
+
+    private void parts(String quantity, SpreadParts parts) {
+        line("    %s_parts:".formatted(quantity));
+        line("      unit_percent: " + number(parts.unitSpread() * 100));
+        line("      run_percent: " + number(parts.runSpread() * 100));
+        line("      mean_uncertainty_percent: " + number(parts.meanUncertainty() * 100));
+        line("      degrees_of_freedom: " + number(parts.degreesOfFreedom()));
+        line("      own_tolerance_factor: " + number(parts.toleranceFactor()));
+    }
+
+    private void extras(HealthyCurve curve) {
+        if (curve.interpolation() != Interpolation.LINEAR) {
+            line("interpolation: " + curve.interpolation().word());
+        }
+        curve.basis().ifPresent(this::basis);
+        curve.approval().ifPresent(approval -> {
+            line("approval:");
+            line("  by: " + quoted(approval.by()));
+            line("  on: " + quoted(approval.on().toString()));
+        });
+        if (!curve.limitSets().isEmpty()) {
+            line("limit_sets:");
+            curve.limitSets().forEach(this::limitSet);
+        }
+    }
+
+    private void basis(Basis basis) {
+        line("basis:");
+        line("  plan: " + quoted(basis.plan()));
+        line("  runs: " + basis.runs());
+        line("  first_run: " + quoted(basis.firstRun().toString()));
+        line("  last_run: " + quoted(basis.lastRun().toString()));
+        line("  known_good_by: " + quoted(basis.knownGoodBy()));
+        line("  joint_features: " + basis.jointFeatures());
+    }
+
+    private void limitSet(LimitSet set) {
+        line("  - name: " + quoted(set.name()));
+        line("    source: " + quoted(set.source()));
+        line("    set_by: " + quoted(set.setBy()));
+        line("    guard_factor: " + number(set.guardFactor()));
+        line("    limits:");
+        set.limits().forEach(this::limit);
+    }
+
+    private void limit(LimitSet.Limit limit) {
+        boolean flow = limit.quantity() == LimitSet.Quantity.FLOW;
+        line("      - quantity: " + limit.quantity().word());
+        line("        effective_volts: " + number(limit.effectiveVolts()));
+        limit.low().ifPresent(low -> line("        low_" + end(low, flow)));
+        limit.high().ifPresent(high -> line("        high_" + end(high, flow)));
+    }
+
+    private static String end(double value, boolean flow) {
+        return flow ? "gpm: " + number(new FlowRate(value).gallonsPerMinute()) : "amps: " + number(value);
     }
 
     private void line(String line) {

@@ -1,6 +1,8 @@
 package org.pumpwright.host.curve;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.pumpwright.host.quantity.Require;
 
 /**
@@ -15,12 +17,16 @@ import org.pumpwright.host.quantity.Require;
  * @param conditions what it belongs to
  * @param simulated true when its units were simulated: then it serves practice only
  * @param units number of known-good units behind it
- * @param toleranceFactor two-sided normal tolerance factor k for that number of units
+ * @param toleranceFactor two-sided factor k for that number of units, by which the spread is multiplied
  * @param coverage the share of healthy units that the limits hold, and the confidence, in words
  * @param freewheelVolts drop of the freewheel diode, V
  * @param points in order of effective volts, at least two
  * @param author who made it
  * @param made date, ISO 8601
+ * @param interpolation how it goes between its points
+ * @param basis what it was built from; empty for curves that do not say
+ * @param approval who let it be used; empty while nobody has
+ * @param limitSets limits of function, beside the healthy band
  */
 public record HealthyCurve(
         String id,
@@ -34,12 +40,17 @@ public record HealthyCurve(
         double freewheelVolts,
         List<CurvePoint> points,
         String author,
-        String made) {
+        String made,
+        Interpolation interpolation,
+        Optional<Basis> basis,
+        Optional<Approval> approval,
+        List<LimitSet> limitSets) {
     /** Below this many units a curve only advises. */
     public static final int LEAST_UNITS = 5;
 
     public HealthyCurve {
         points = List.copyOf(points);
+        limitSets = List.copyOf(limitSets);
         if (points.size() < 2) {
             throw new IllegalArgumentException(
                     "curve %s has %d points, it needs at least 2".formatted(id, points.size()));
@@ -53,32 +64,95 @@ public record HealthyCurve(
         Require.inRange("tolerance factor", toleranceFactor, 1, 100, "");
     }
 
+    /** A curve of straight lines that does not say what it was built from. */
+    public HealthyCurve(
+            String id,
+            int version,
+            String title,
+            Conditions conditions,
+            boolean simulated,
+            int units,
+            double toleranceFactor,
+            String coverage,
+            double freewheelVolts,
+            List<CurvePoint> points,
+            String author,
+            String made) {
+        this(
+                id,
+                version,
+                title,
+                conditions,
+                simulated,
+                units,
+                toleranceFactor,
+                coverage,
+                freewheelVolts,
+                points,
+                author,
+                made,
+                Interpolation.LINEAR,
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+    }
+
+    /** The same curve, let be used by a named person. */
+    public HealthyCurve approved(Approval by) {
+        return new HealthyCurve(
+                id,
+                version,
+                title,
+                conditions,
+                simulated,
+                units,
+                toleranceFactor,
+                coverage,
+                freewheelVolts,
+                points,
+                author,
+                made,
+                interpolation,
+                basis,
+                Optional.of(by),
+                limitSets);
+    }
+
     /** The id and version as they are printed on every paper. */
     public String label() {
         return id + " v" + version;
     }
 
-    /** True when too few units stand behind it for anything but advice. */
+    /** True when the curve can give no more than advice: too few units stand behind it, or nobody has approved it yet. */
     public boolean provisional() {
+        return fewUnits() || awaitsApproval();
+    }
+
+    /** True when fewer than {@link #LEAST_UNITS} units stand behind it. */
+    public boolean fewUnits() {
         return units < LEAST_UNITS;
     }
 
-    /** The healthy population at a value of effective volts, linear between the points, the nearest end outside them. */
+    /** True when it was built from records and nobody has approved it. Older curves do not know approval. */
+    public boolean awaitsApproval() {
+        return basis.isPresent() && approval.isEmpty();
+    }
+
+    /** The healthy population at a value of effective volts, the nearest end outside the points. */
     public CurvePoint at(double effectiveVolts) {
         int upper = 1;
         while (upper < points.size() - 1 && points.get(upper).effectiveVolts() < effectiveVolts) {
             upper++;
         }
-        CurvePoint a = points.get(upper - 1);
-        CurvePoint b = points.get(upper);
-        double share = (effectiveVolts - a.effectiveVolts()) / (b.effectiveVolts() - a.effectiveVolts());
+        double low = points.get(upper - 1).effectiveVolts();
+        double share = (effectiveVolts - low) / (points.get(upper).effectiveVolts() - low);
         double t = Math.max(0, Math.min(1, share));
         return new CurvePoint(
                 effectiveVolts,
-                mix(a.flowM3PerSecond(), b.flowM3PerSecond(), t),
-                mix(a.flowSpread(), b.flowSpread(), t),
-                mix(a.motorAmps(), b.motorAmps(), t),
-                mix(a.motorAmpsSpread(), b.motorAmpsSpread(), t));
+                between(CurvePoint::flowM3PerSecond, upper, t),
+                between(CurvePoint::flowSpread, upper, t),
+                between(CurvePoint::motorAmps, upper, t),
+                between(CurvePoint::motorAmpsSpread, upper, t));
     }
 
     /** Healthy range of flow, m3/s. */
@@ -98,7 +172,17 @@ public record HealthyCurve(
         return new Band(mean - half, mean, mean + half);
     }
 
-    private static double mix(double a, double b, double t) {
-        return a + t * (b - a);
+    private double between(ToDoubleFunction<CurvePoint> of, int upper, double t) {
+        double a = of.applyAsDouble(points.get(upper - 1));
+        double b = of.applyAsDouble(points.get(upper));
+        return switch (interpolation) {
+            case LINEAR -> a + t * (b - a);
+            case MONOTONE ->
+                new MonotoneCubic(
+                                points.size(),
+                                i -> points.get(i).effectiveVolts(),
+                                i -> of.applyAsDouble(points.get(i)))
+                        .at(upper, t);
+        };
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * A JSON schema (draft 2020-12) that says which keys and values a kind of file may hold. Beside the standard keywords it
@@ -44,10 +45,21 @@ public final class DataSchema {
             if (in == null) {
                 throw new IllegalStateException("no resource " + resource + " beside " + owner.getName());
             }
-            return new DataSchema(JSON.readTree(in));
+            JsonNode source = JSON.readTree(in);
+            writeOut(source, source.path("$defs"));
+            return new DataSchema(source);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Puts what is shared in place of the references to it, so that every part of the schema can be put in words. */
+    private static void writeOut(JsonNode part, JsonNode shared) {
+        if (part instanceof ObjectNode group && group.has("$ref")) {
+            String name = group.remove("$ref").stringValue().replace("#/$defs/", "");
+            group.setAll((ObjectNode) shared.path(name).deepCopy());
+        }
+        part.forEach(inner -> writeOut(inner, shared));
     }
 
     /** Notes in the document where it does not keep to this schema, at most one problem for a value. */

@@ -48,7 +48,9 @@ final class SchemaWords {
             case "boolean" -> "true or false";
             case "string" -> "text of " + size(schema, "Length") + " characters";
             case "array" -> "a list of " + size(schema, "Items") + unit(schema);
-            default -> "a group of the keys " + String.join(", ", keys(schema));
+            default ->
+                (schema.path("maxProperties").asInt(0) == 1 ? "one of the keys " : "a group of the keys ")
+                        + String.join(", ", keys(schema));
         };
     }
 

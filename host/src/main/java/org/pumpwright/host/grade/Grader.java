@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.grade.CauseRanking.Ranked;
+import org.pumpwright.host.grade.finding.Finding;
+import org.pumpwright.host.grade.finding.Findings;
 import org.pumpwright.host.trace.Ending;
 import org.pumpwright.host.trace.Leg;
 
@@ -35,7 +37,9 @@ public final class Grader {
      * @throws IllegalStateException when the stand has no channel for volts at the pins or supply amps
      */
     public static Grade grade(GradingInput input, CauseAtlas atlas) {
-        List<PointReading> points = PointReading.all(input.trace());
+        List<PointReading> points =
+                PointReading.all(input.trace(), input.plan().wiring().drive());
+        List<Finding> findings = Findings.of(input.forFindings());
         List<StandCheck> checks = StandChecks.of(input, points);
         List<StandCheck> failed = checks.stream().filter(check -> !check.ok()).toList();
         String rule = DecisionRule.words(GUARD, input.curve());
@@ -48,6 +52,7 @@ public final class Grader {
                     reasons,
                     checks,
                     List.of(),
+                    findings,
                     List.of(),
                     failed.get(0).remedy(),
                     rule,
@@ -59,6 +64,7 @@ public final class Grader {
                 judged.reasons,
                 checks,
                 judged.features,
+                findings,
                 judged.causes,
                 judged.nextTest,
                 rule,
@@ -79,12 +85,18 @@ public final class Grader {
         Reasons reasons = new Reasons(input, points, features);
         Verdict verdict = reasons.verdict();
         if (verdict == Verdict.PASS || verdict == Verdict.NOT_TESTED) {
-            String next = verdict == Verdict.PASS ? "" : "choose or make a healthy curve, then grade this run again";
+            String next = verdict == Verdict.PASS ? "" : toBeTested(input);
             return new Judged(verdict, reasons.words(), features, List.of(), next);
         }
         List<FeatureJudgement> upLeg = upLeg(points, features);
         CauseWords causes = new CauseWords(atlas, ranked(input, atlas, upLeg, points), upLeg);
         return new Judged(verdict, reasons.words(), features, causes.causes(), nextTest(verdict, input, causes));
+    }
+
+    private static String toBeTested(GradingInput input) {
+        return input.plan().judged().isEmpty()
+                ? "look at the readings; a verdict needs a plan that judges"
+                : "choose or make a healthy curve, then grade this run again";
     }
 
     private static List<Ranked> ranked(

@@ -1,8 +1,10 @@
 package org.pumpwright.host.grade;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.pumpwright.host.curve.Conditions;
 import org.pumpwright.host.curve.HealthyCurve;
+import org.pumpwright.host.grade.finding.FindingInput;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.trace.Ending;
@@ -26,4 +28,12 @@ public record GradingInput(
         Optional<HealthyCurve> curve,
         Conditions conditions,
         StandExpectations stand,
-        UnitSystem units) {}
+        UnitSystem units) {
+
+    /** What the findings of the steps depend on. */
+    FindingInput forFindings() {
+        OptionalDouble freewheel =
+                curve.stream().mapToDouble(HealthyCurve::freewheelVolts).findFirst();
+        return new FindingInput(trace, plan, conditions.pwmHz(), freewheel, units);
+    }
+}

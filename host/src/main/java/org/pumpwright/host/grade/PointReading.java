@@ -2,20 +2,15 @@ package org.pumpwright.host.grade;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-import java.util.function.ToLongFunction;
+import org.pumpwright.host.grade.finding.Window;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Uncertain;
-import org.pumpwright.host.signal.PulseFrequency;
 import org.pumpwright.host.signal.PulseHealth;
 import org.pumpwright.host.signal.PulseTrain;
 import org.pumpwright.host.signal.Statistics;
-import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Leg;
-import org.pumpwright.host.trace.MeterChannel;
 import org.pumpwright.host.trace.PointMark;
-import org.pumpwright.host.trace.Sample;
 import org.pumpwright.host.trace.Trace;
 
 /**
@@ -48,47 +43,38 @@ public record PointReading(
     /** Fewer samples than this are no measurement. */
     private static final int LEAST_SAMPLES = 3;
 
-    /** K is trusted from this many times the meter's least flow upwards (common practice, no source). */
-    private static final double RANGE_FACTOR = 2;
-
-    /** Every point of a trace that has enough samples to be read, in the order of the sweep. */
+    /** Every point of a trace that has enough samples to be read, in the order of the sweep; the unit hangs on drive 0. */
     public static List<PointReading> all(Trace trace) {
+        return all(trace, 0);
+    }
+
+    /**
+     * Every point of a trace that has enough samples to be read, in the order of the sweep.
+     *
+     * @param drive number of the drive that feeds the unit
+     */
+    public static List<PointReading> all(Trace trace, int drive) {
         return trace.points().stream()
                 .filter(point -> trace.measured(point).size() >= LEAST_SAMPLES)
-                .map(point -> of(trace, point))
+                .map(point -> of(new Window(trace.measured(point), trace.channels(), drive), point))
                 .toList();
     }
 
-    private static PointReading of(Trace trace, PointMark point) {
-        List<Sample> samples = trace.measured(point);
-        PulseTrain train = train(samples, trace.channels().flowMeter());
-        double seconds =
-                (samples.get(samples.size() - 1).boardNanos() - samples.get(0).boardNanos()) / 1e9;
-        FlowReading flow = FlowReading.of(train, seconds, trace.channels().flowMeter());
-        AnalogChannel amps = trace.channels().required(ChannelRole.SUPPLY_AMPS);
+    private static PointReading of(Window window, PointMark point) {
+        PulseTrain train = window.train(window.channels().flowMeter().index());
+        Window.Flow flow = window.flow();
+        double[] amps = window.values(window.channels().required(ChannelRole.SUPPLY_AMPS));
         return new PointReading(
                 point,
-                Statistics.mean(column(samples, s -> s.applied().get(0).fraction())),
+                Statistics.mean(window.duties()),
                 train.pulses(),
-                flow.flow(),
+                flow.value(),
                 flow.belowRange(),
-                mean(samples, trace.channels().required(ChannelRole.VOLTS_AT_PINS)),
-                mean(samples, amps),
-                trace.channels().analog(ChannelRole.OUTLET_PRESSURE).map(channel -> mean(samples, channel)),
+                window.required(ChannelRole.VOLTS_AT_PINS),
+                window.required(ChannelRole.SUPPLY_AMPS),
+                window.mean(ChannelRole.OUTLET_PRESSURE),
                 PulseHealth.of(train),
-                Statistics.coefficientOfVariation(column(samples, s -> reading(s, amps))));
-    }
-
-    private record FlowReading(Uncertain flow, boolean belowRange) {
-        static FlowReading of(PulseTrain train, double seconds, MeterChannel meter) {
-            Uncertain hertz = PulseFrequency.hertz(train, seconds);
-            Uncertain flow = hertz.times(1 / meter.k().pulsesPerM3());
-            flow = flow.with(flow.value() * meter.relativeUncertainty(), Double.POSITIVE_INFINITY);
-            double range = RANGE_FACTOR * meter.least().m3PerSecond();
-            boolean below = flow.value() < range;
-            // Below its range a meter only tells that the flow is somewhere there: rectangular (JCGM 100, 4.3.7).
-            return new FlowReading(below ? flow.with(range / Math.sqrt(12), Double.POSITIVE_INFINITY) : flow, below);
-        }
+                Statistics.coefficientOfVariation(amps));
     }
 
     /** Motor current, A: the supply current flows for the share of the duty only. Needs a duty above 0. */
@@ -113,28 +99,5 @@ public record PointReading(
 
     FlowRate flowRate() {
         return new FlowRate(flow.value());
-    }
-
-    private static PulseTrain train(List<Sample> samples, MeterChannel meter) {
-        return PulseTrain.of(
-                longs(samples, s -> s.meters().get(meter.index()).edges()),
-                longs(samples, s -> s.meters().get(meter.index()).lastEdgeNanos()));
-    }
-
-    private static Uncertain mean(List<Sample> samples, AnalogChannel channel) {
-        Uncertain mean = Statistics.uncertainMean(column(samples, s -> reading(s, channel)));
-        return mean.with(channel.calibrationUncertainty(mean.value()), Double.POSITIVE_INFINITY);
-    }
-
-    private static double reading(Sample sample, AnalogChannel channel) {
-        return channel.read(sample);
-    }
-
-    private static double[] column(List<Sample> samples, ToDoubleFunction<Sample> of) {
-        return samples.stream().mapToDouble(of).toArray();
-    }
-
-    private static long[] longs(List<Sample> samples, ToLongFunction<Sample> of) {
-        return samples.stream().mapToLong(of).toArray();
     }
 }

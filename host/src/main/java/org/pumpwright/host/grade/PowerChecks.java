@@ -28,10 +28,6 @@ final class PowerChecks {
         points.stream()
                 .max(Comparator.comparingDouble(PowerChecks::dutyError))
                 .ifPresent(point -> checks.add(drive(point)));
-        points.stream()
-                .filter(point -> !point.belowRange())
-                .min(Comparator.comparingDouble(point -> point.supplyAmps().value()))
-                .ifPresent(point -> checks.add(current(point)));
         rest.ifPresent(r -> checks.addAll(supply(r, points, stand)));
         return checks;
     }
@@ -45,17 +41,6 @@ final class PowerChecks {
                 .max(Comparator.comparingDouble(point -> voltsBeyond(rest, point, stand)))
                 .ifPresent(point -> checks.add(volts(rest, point, stand)));
         return checks;
-    }
-
-    /** No unit pumps without current: what reads none then is the sensor. */
-    private static StandCheck current(PointReading least) {
-        return check(
-                "current sensor",
-                least.supplyAmps().value() > RestChecks.MOST_ZERO_AMPS,
-                format(
-                        "%.2f A while the unit pumped at %s",
-                        least.supplyAmps().value(), least.mark().commanded().print()),
-                "check the current sensor and its wires, then run again");
     }
 
     private static double dutyError(PointReading point) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.trace.Ending;
 
 /**
@@ -50,6 +51,9 @@ final class Reasons {
     }
 
     private String nothingFound() {
+        if (input.plan().judged().isEmpty()) {
+            return "this plan judges nothing; its readings are below";
+        }
         return judged.isEmpty()
                 ? "there is no healthy curve for this model and set-up"
                 : Phrases.format("all %d judged features lie inside their healthy ranges", judged.size());
@@ -76,8 +80,11 @@ final class Reasons {
         return found;
     }
 
-    /** The hardest driven point, when neither current nor flow came at any. */
+    /** The hardest driven point, when neither current nor flow came at any. A returned meter is not what is driven. */
     private Optional<PointReading> deadPoint() {
+        if (input.plan().kind() == UnitKind.METER) {
+            return Optional.empty();
+        }
         List<PointReading> driven = points.stream().filter(PointReading::driven).toList();
         boolean dead = driven.stream()
                 .allMatch(p -> p.pulses() == 0 && Math.abs(p.supplyAmps().value()) <= RestChecks.MOST_ZERO_AMPS);

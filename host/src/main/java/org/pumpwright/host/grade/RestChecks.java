@@ -8,6 +8,9 @@ import java.util.Optional;
 
 /** What must hold before the first set point: the right supply, and zeros that are zero. Thread-safe. */
 final class RestChecks {
+    /** The name of the check of the supply. */
+    static final String SUPPLY = "supply at rest";
+
     private static final double SUPPLY_SHARE = 0.03;
 
     /** Five times the zero uncertainty of a usual 40 A sensor. */
@@ -21,7 +24,7 @@ final class RestChecks {
 
     private static List<StandCheck> missing() {
         return List.of(check(
-                "supply at rest",
+                SUPPLY,
                 false,
                 "no sample was taken armed and at rest before the first set point",
                 "let the stand rest for a second before the first set point, then run again"));
@@ -31,7 +34,7 @@ final class RestChecks {
         double least = stand.supplyVolts() * (1 - SUPPLY_SHARE);
         double most = stand.supplyVolts() * (1 + SUPPLY_SHARE);
         return check(
-                "supply at rest",
+                SUPPLY,
                 rest.volts() >= least && rest.volts() <= most,
                 format("%.2f V at rest, allowed are %.2f to %.2f V", rest.volts(), least, most),
                 format("set the supply to %.1f V or charge the battery, then run again", stand.supplyVolts()));

@@ -8,6 +8,7 @@ import org.pumpwright.host.signal.Statistics;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Sample;
+import org.pumpwright.host.trace.Stretch;
 import org.pumpwright.host.trace.Trace;
 
 /**
@@ -20,9 +21,12 @@ import org.pumpwright.host.trace.Trace;
  */
 record RestReading(double volts, double amps, long pulses, double seconds) {
 
-    /** The rest before the first set point; empty when no sample was taken then. */
+    /**
+     * The rest before the first step, or where a trace marks none the time before anything was driven; empty when no sample
+     * was taken then.
+     */
     static Optional<RestReading> of(Trace trace) {
-        List<Sample> samples = atRest(trace.samples());
+        List<Sample> samples = samples(trace);
         if (samples.isEmpty()) {
             return Optional.empty();
         }
@@ -36,10 +40,19 @@ record RestReading(double volts, double amps, long pulses, double seconds) {
                 (last.boardNanos() - first.boardNanos()) / 1e9));
     }
 
+    /** The samples taken then. */
+    static List<Sample> samples(Trace trace) {
+        return trace.stretches().stream()
+                .filter(stretch -> stretch.kind() == Stretch.Kind.REST)
+                .findFirst()
+                .map(rest -> atRest(trace.during(rest)))
+                .orElseGet(() -> atRest(trace.samples()));
+    }
+
     private static List<Sample> atRest(List<Sample> samples) {
         List<Sample> rest = new ArrayList<>();
         for (Sample sample : samples) {
-            if (!sample.applied().get(0).equals(Duty.ZERO)) {
+            if (!sample.applied().stream().allMatch(Duty.ZERO::equals)) {
                 break;
             }
             if (sample.armed()) {

@@ -10,7 +10,7 @@ final class RunCheck {
     private RunCheck() {}
 
     static StandCheck ending(Ending ending) {
-        String finding = ending.completed() ? "every point of the plan was visited" : ending.reason();
+        String finding = ending.completed() ? "every step of the plan was carried out" : ending.reason();
         boolean ok = ending.completed() || ending.kind() == Ending.Kind.UNIT_OUT_OF_BOUNDS;
         return StandChecks.check("end of the run", ok, finding, remedy(ending.kind()));
     }

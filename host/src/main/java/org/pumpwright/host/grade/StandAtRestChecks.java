@@ -1,5 +1,6 @@
 package org.pumpwright.host.grade;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.pumpwright.host.trace.Trace;
 
@@ -8,12 +9,14 @@ public final class StandAtRestChecks {
     private StandAtRestChecks() {}
 
     /**
-     * Supply and zeros of a stand that was armed and not driven.
+     * Supply, zeros, sensors and calibrations of a stand that was armed and not driven.
      *
      * @param trace recorded armed and at rest
      * @param stand what a stand in order shows
      */
     public static List<StandCheck> of(Trace trace, StandExpectations stand) {
-        return RestChecks.of(RestReading.of(trace), stand);
+        List<StandCheck> checks = new ArrayList<>(RestChecks.of(RestReading.of(trace), stand));
+        checks.addAll(SensorChecks.of(trace, stand.day()));
+        return checks;
     }
 }

@@ -3,6 +3,7 @@ package org.pumpwright.host.grade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.pumpwright.host.catalog.UnitKind;
 
 /**
  * Every check that the stand and the run were fit to judge a unit. The limits are chosen so that a fault of the unit does
@@ -16,12 +17,26 @@ final class StandChecks {
         List<StandCheck> checks = new ArrayList<>();
         Optional<RestReading> rest = RestReading.of(input.trace());
         checks.add(RunCheck.ending(input.ending()));
-        checks.addAll(RestChecks.of(rest, input.stand()));
-        checks.addAll(PowerChecks.of(rest, points, input.stand()));
+        boolean voltsAtUnit = readsVoltsAtUnit(input.plan().kind());
+        RestChecks.of(rest, input.stand()).stream()
+                .filter(check -> voltsAtUnit || rest.isEmpty() || !check.name().equals(RestChecks.SUPPLY))
+                .forEach(checks::add);
+        checks.addAll(SensorChecks.of(input.trace(), input.stand().day()));
+        PressureSensorCheck.of(input.trace(), input.units()).ifPresent(checks::add);
+        checks.addAll(PowerChecks.of(voltsAtUnit ? rest : Optional.empty(), points, input.stand()));
+        CurrentSensorCheck.of(input, points).ifPresent(checks::add);
         checks.addAll(WaterChecks.of(input, points));
         checks.add(RunCheck.judgedPoints(input, points));
         input.curve().ifPresent(curve -> checks.addAll(CurveChecks.of(input, curve, points)));
         return checks;
+    }
+
+    /** At a driver or a harness a person moves the voltmeter from place to place: it tells nothing of the supply. */
+    private static boolean readsVoltsAtUnit(UnitKind kind) {
+        return switch (kind) {
+            case PUMP_12V, HYDRAULIC_PUMP, METER -> true;
+            case DRIVER, HARNESS -> false;
+        };
     }
 
     /** A check whose remedy is only given when it did not hold. */

@@ -11,7 +11,7 @@ public enum Verdict {
     /** The stand or the run was not fit to judge the unit. Says nothing about the unit. */
     INVALID("the run does not count; it says nothing about the unit"),
     /** There was nothing to judge. */
-    NOT_TESTED("the unit was not tested");
+    NOT_TESTED("nothing was judged");
 
     private final String words;
 

@@ -18,8 +18,6 @@ final class WaterChecks {
     private static final String NOZZLE = "nozzle";
     private static final double NOZZLE_SHARE = 0.10;
 
-    private static final double LEAST_PASCALS = -2 * Pressure.PASCALS_PER_PSI;
-
     /** A pressure counts as sure when it is this many times its uncertainty: its root is then known to 2.5 %. */
     private static final double SURE_PRESSURE = 20;
 
@@ -36,32 +34,10 @@ final class WaterChecks {
         List<StandCheck> checks = new ArrayList<>();
         if (!water.driven.isEmpty()) {
             checks.add(water.meterCounts());
-            water.pressureSensor().ifPresent(checks::add);
             water.nozzle().ifPresent(checks::add);
             checks.add(AirCheck.of(water.driven));
         }
         return checks;
-    }
-
-    /** Water that is pumped into the open cannot pull: what reads below 0 by more than an offset is the sensor. */
-    private Optional<StandCheck> pressureSensor() {
-        return driven.stream()
-                .filter(point -> point.pressure().isPresent())
-                .min(Comparator.comparingDouble(
-                        point -> point.pressure().orElseThrow().value()))
-                .map(lowest -> {
-                    Pressure pressure =
-                            new Pressure(lowest.pressure().orElseThrow().value());
-                    return check(
-                            "pressure sensor",
-                            pressure.pascals() > LEAST_PASCALS,
-                            format(
-                                    "%s at %s, at least %s expected",
-                                    pressure.print(input.units()),
-                                    lowest.mark().commanded().print(),
-                                    new Pressure(LEAST_PASCALS).print(input.units())),
-                            "check the pressure sensor and its wires, then run again");
-                });
     }
 
     /** Whether the nozzle could be measured; where it could and every check held, it is sound. */

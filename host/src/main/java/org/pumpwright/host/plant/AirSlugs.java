@@ -7,27 +7,32 @@ import java.util.Random;
  * (first-order autoregressive in volume), so that neighbouring pulse intervals are alike. Mean 1: what the slugs change
  * in the count on average is part of the air fraction. Confined to the plant's thread.
  */
-final class AirSlugs {
+public final class AirSlugs {
 
     /** 15 % air gives about 10 % variation of the pulse interval (assumed). */
     private static final double VARIATION_PER_AIR = 2.0 / 3.0;
 
     private static final double LEAST_FACTOR = 0.1;
 
-    private final double variation;
+    private double variation;
     private final double volumeM3;
     private final Random random;
     private double state;
 
-    AirSlugs(double airFraction, double volumeM3, Random random) {
+    public AirSlugs(double airFraction, double volumeM3, Random random) {
         variation = VARIATION_PER_AIR * airFraction;
         this.volumeM3 = volumeM3;
         this.random = random;
         state = random.nextGaussian();
     }
 
+    /** Lets the air fraction change, as it does while hoses purge. */
+    void become(double airFraction) {
+        variation = VARIATION_PER_AIR * airFraction;
+    }
+
     /** The factor after another volume has passed. */
-    double factorAfter(double passedM3) {
+    public double factorAfter(double passedM3) {
         if (variation == 0) {
             return 1;
         }

@@ -3,12 +3,12 @@ package org.pumpwright.host.plant;
 import java.util.Arrays;
 
 /** Times of one step's edges, growing as needed. Confined to the plant's thread. */
-final class EdgeTimes {
+public final class EdgeTimes {
 
     private double[] seconds = new double[16];
     private int count;
 
-    void add(double time) {
+    public void add(double time) {
         if (count == seconds.length) {
             seconds = Arrays.copyOf(seconds, 2 * count);
         }
@@ -16,7 +16,7 @@ final class EdgeTimes {
     }
 
     /** The times so far, which are then forgotten. */
-    double[] take() {
+    public double[] take() {
         double[] taken = Arrays.copyOf(seconds, count);
         count = 0;
         return taken;

@@ -5,8 +5,8 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * What the pump does against each pressure at one duty, winding temperature and brush contact, in steady motion. The
- * brushed-motor equations are the textbook ones, {@code U = I R + k w} and {@code k I = T}; the pulse-width modulated
- * drive is averaged over its period, which holds while the current never stops flowing. Thread-safe.
+ * brushed-motor equations are the textbook ones, {@code U = I R + k w} and {@code k I = T}; what the pulse-width modulated
+ * drive makes of its duty is the {@link Drive}'s business. Thread-safe.
  */
 final class OperatingCurve {
 
@@ -19,20 +19,22 @@ final class OperatingCurve {
     private static final double REFERENCE_KELVIN = UsUnits.ZERO_CELSIUS_KELVIN + 20;
 
     private static final double RELATIVE_ACCURACY = 1e-10;
-    private static final double ROOT_PASCAL_ACCURACY = 1e-6;
+    private static final double SPEED_ACCURACY = 1e-9;
     private static final double FLOW_ACCURACY = 1e-15;
     private static final int MOST_EVALUATIONS = 200;
+
+    /** 0.1 N·m turns 6e-5 kg·m2 by a thousandth of a radian in about a millisecond. */
+    private static final double FREEING_HERTZ = 1000;
+
+    private static final double SPEED_SHARE = 1e-10;
 
     private final MotorParameters motor;
     private final HeadParameters head;
     private final StandParameters stand;
     private final double duty;
-    private final double torqueConstant;
+    private final DriveCircuit circuit;
+    private final Drive drive;
     private final double contactOhms;
-    private final double armatureOhms;
-    private final double loopOhms;
-    private final double effectiveVolts;
-    private final double limitAmps;
     private final double liveDisplacement;
     private final double liveBackflow;
 
@@ -44,34 +46,65 @@ final class OperatingCurve {
         this.duty = duty;
         this.contactOhms = contactOhms;
         double warmer = windingKelvin - REFERENCE_KELVIN;
-        torqueConstant = motor.torqueConstant() * (1 + MAGNET_PER_KELVIN * warmer);
-        armatureOhms = motor.resistanceOhms() * (1 + COPPER_PER_KELVIN * warmer) + contactOhms;
-        loopOhms = armatureOhms + duty * (stand.supplyOhms() + stand.leadOhms());
-        effectiveVolts = duty * stand.openCircuitVolts() - (1 - duty) * stand.freewheelVolts() - motor.brushVolts();
-        limitAmps = duty > 0 ? stand.supplyLimitAmps() / duty : 0;
+        circuit = new DriveCircuit(
+                duty,
+                Feed.of(stand, p.circuit().caseLeakOhms(), duty),
+                motor.resistanceOhms() * (1 + COPPER_PER_KELVIN * warmer) + contactOhms,
+                motor.brushVolts(),
+                stand.freewheelVolts(),
+                motor.torqueConstant() * (1 + MAGNET_PER_KELVIN * warmer),
+                motor.viscousNewtonMetreSecond(),
+                p.dynamics().inductanceHenry());
+        drive = Drive.of(circuit, stand.driveHertz());
         liveDisplacement = head.displacementM3PerRadian() * head.liveShare();
         liveBackflow = head.backflowM3PerRadian() * head.liveShare();
     }
 
-    /** Resistance the motor current meets besides the brush contact's, supply and lead counted by the duty. */
+    DriveCircuit circuit() {
+        return circuit;
+    }
+
+    /** Resistance the motor current meets, supply and lead counted by the duty. */
+    double loopOhms() {
+        return circuit.armatureOhms() + duty * circuit.feed().ohms();
+    }
+
+    /** The same without the brush contact's. */
     double ohmsBesidesContact() {
-        return loopOhms - contactOhms;
+        return loopOhms() - contactOhms;
+    }
+
+    /** The motor current at a speed. */
+    MotorCurrent currentAt(double speed) {
+        return drive.at(speed);
     }
 
     /** Motor current as it swings by a factor about its mean; the supply's limit holds. */
     OperatingPoint withRipple(OperatingPoint mean, double factor) {
-        double amps = factor == 1 ? mean.motorAmps() : Math.min(mean.motorAmps() * factor, limitAmps);
-        return new OperatingPoint(mean.speedRadPerSecond(), mean.flowM3PerSecond(), amps);
+        double most = mean.motorAmps() > 0 ? circuit.feed().limitAmps() / mean.motorAmps() : factor;
+        MotorCurrent current = factor == 1 ? mean.current() : mean.current().times(Math.min(factor, most));
+        return new OperatingPoint(mean.speedRadPerSecond(), mean.flowM3PerSecond(), current);
     }
 
-    /** Motor current while the shaft stands still. */
-    double standstillAmps() {
-        return Math.max(0, Math.min(effectiveVolts / loopOhms, limitAmps));
+    /** Current while the shaft stands still. */
+    MotorCurrent standstill() {
+        return drive.at(0);
     }
 
-    /** Whether a standing shaft begins to turn against the pressure. */
+    /** What the supply's lead carries on average, a leak to the case included. */
+    double leadAmps(OperatingPoint point) {
+        return circuit.feed().leadAmps(point.current().supplyAmps(), duty, stand.openCircuitVolts());
+    }
+
+    /**
+     * Whether a standing shaft begins to turn against the pressure. The peaks of a slow drive's current free it; those of
+     * a fast one move the rotor by less than a thousandth of a radian each, so that only their mean counts.
+     */
     boolean breaksAway(double pressurePa) {
-        return torqueConstant * standstillAmps() >= Math.max(motor.breakawayNewtonMetre(), loadTorque(pressurePa));
+        MotorCurrent current = standstill();
+        double amps = stand.driveHertz() < FREEING_HERTZ ? current.peakAmps() : current.motorAmps();
+        double torque = circuit.torqueConstant() * amps;
+        return torque >= Math.max(motor.breakawayNewtonMetre(), loadTorque(pressurePa));
     }
 
     /** The turning pump against a pressure; speed 0 when the torque no longer suffices. */
@@ -81,8 +114,7 @@ final class OperatingCurve {
         if (flow > head.inletCeilingM3PerSecond()) {
             return starvedAt(pressurePa);
         }
-        double amps = speed > 0 ? motorAmps(loadTorque(pressurePa), speed) : standstillAmps();
-        return new OperatingPoint(speed, flow, amps);
+        return new OperatingPoint(speed, flow, speed > 0 ? carrying(loadTorque(pressurePa), speed) : standstill());
     }
 
     /**
@@ -91,19 +123,14 @@ final class OperatingCurve {
      */
     double balancePressure() {
         double outlet = stand.nozzleM3PerSecondRootPascal() + stand.recirculationM3PerSecondRootPascal();
-        double stall = stallPressure();
-        if (stall <= 0 || flowAt(0) <= 0) {
+        double freeSpeed = fullSpeed(0);
+        if (stallPressure() <= 0 || pumpedFlow(0, freeSpeed) <= 0) {
             return 0;
         }
-        // In the root of the pressure the surplus is smooth down to zero, which the pressure itself is not.
-        double root = new BracketingNthOrderBrentSolver(RELATIVE_ACCURACY, ROOT_PASCAL_ACCURACY, FLOW_ACCURACY, 5)
-                .solve(
-                        MOST_EVALUATIONS,
-                        x -> flowAt(x * x) - outlet * x,
-                        0,
-                        Math.sqrt(stall),
-                        AllowedSolution.ANY_SIDE);
-        return root * root;
+        // Over speed, because the pressure of a speed is explicit while the speed of a pressure may not be.
+        double speed = new BracketingNthOrderBrentSolver(RELATIVE_ACCURACY, SPEED_ACCURACY, FLOW_ACCURACY, 5)
+                .solve(MOST_EVALUATIONS, w -> surplus(w, outlet), 0, freeSpeed, AllowedSolution.ANY_SIDE);
+        return pressureAt(speed);
     }
 
     /**
@@ -112,51 +139,65 @@ final class OperatingCurve {
      */
     double terminalVolts(OperatingPoint point) {
         double feedOhms = stand.supplyOhms() + stand.leadOhms();
-        double battery = duty * point.motorAmps();
-        if (duty > 0 && battery >= stand.supplyLimitAmps() * (1 - 1e-9)) {
-            double conducting = (point.motorAmps() * armatureOhms
-                            + torqueConstant * point.speedRadPerSecond()
-                            + (1 - duty) * stand.freewheelVolts()
-                            + motor.brushVolts())
-                    / duty;
-            return Math.min(
-                    conducting + (1 - duty) * point.motorAmps() * feedOhms,
-                    stand.openCircuitVolts() - battery * feedOhms);
+        double lead = leadAmps(point);
+        double free = stand.openCircuitVolts() - lead * feedOhms;
+        if (duty > 0 && lead >= stand.supplyLimitAmps() * (1 - 1e-9)) {
+            return Math.min(limitedVolts(point) + (1 - duty) * circuit.feed().limitAmps() * feedOhms, free);
         }
-        return stand.openCircuitVolts() - battery * feedOhms;
+        return free;
+    }
+
+    /** Voltage while the switch conducts with the supply at its limit: what motor or leak need for its current. */
+    private double limitedVolts(OperatingPoint point) {
+        if (circuit.feed().leaks()) {
+            return (circuit.feed().limitAmps() - point.motorAmps())
+                    * circuit.feed().leakOhms();
+        }
+        return (point.motorAmps() * circuit.armatureOhms()
+                        + circuit.torqueConstant() * point.speedRadPerSecond()
+                        + (1 - duty) * stand.freewheelVolts()
+                        + motor.brushVolts())
+                / duty;
     }
 
     /** Heat set free in the winding and its surroundings; the rest of the friction warms the head and the water. */
     double windingWatts(OperatingPoint point) {
         double frictionShareInMotor = 0.6;
-        double amps = point.motorAmps();
         double speed = point.speedRadPerSecond();
-        return amps * amps * armatureOhms
-                + motor.brushVolts() * amps
+        return point.current().meanSquare() * circuit.armatureOhms()
+                + motor.brushVolts() * point.motorAmps()
                 + frictionShareInMotor * motor.runningFrictionNewtonMetre() * speed
                 + motor.viscousNewtonMetreSecond() * speed * speed;
     }
 
-    private double flowAt(double pressurePa) {
-        return Math.min(pumpedFlow(pressurePa, fullSpeed(pressurePa)), head.inletCeilingM3PerSecond());
+    /** What the pump gives more than the outlet takes, at the pressure that the motor's torque holds at this speed. */
+    private double surplus(double speed, double outlet) {
+        double pressure = pressureAt(speed);
+        double flow = Math.min(pumpedFlow(pressure, speed), head.inletCeilingM3PerSecond());
+        return flow - outlet * Math.sqrt(pressure);
+    }
+
+    private double pressureAt(double speed) {
+        double torque = circuit.torqueAt(speed, drive.at(speed).motorAmps()) - motor.runningFrictionNewtonMetre();
+        return Math.max(0, torque * head.torqueEfficiency() / liveDisplacement);
     }
 
     private double loadTorque(double pressurePa) {
         return motor.runningFrictionNewtonMetre() + liveDisplacement * pressurePa / head.torqueEfficiency();
     }
 
-    private double motorAmps(double torque, double speed) {
-        return (torque + motor.viscousNewtonMetreSecond() * speed) / torqueConstant;
+    /** The current that carries a torque at the speed which the drive gives it. */
+    private MotorCurrent carrying(double torque, double speed) {
+        if (drive instanceof AveragedDrive) {
+            double amps = (torque + motor.viscousNewtonMetreSecond() * speed) / circuit.torqueConstant();
+            return MotorCurrent.steady(amps, duty);
+        }
+        return drive.at(speed);
     }
 
-    /** Speed with the chambers filling fully: the lower of what voltage and what the supply's current limit allow. */
+    /** Speed with the chambers filling fully. */
     private double fullSpeed(double pressurePa) {
-        double torque = loadTorque(pressurePa);
-        double viscous = motor.viscousNewtonMetreSecond();
-        double byVolts = (effectiveVolts * torqueConstant - torque * loopOhms)
-                / (torqueConstant * torqueConstant + viscous * loopOhms);
-        double byAmps = (torqueConstant * limitAmps - torque) / viscous;
-        return Math.max(0, Math.min(byVolts, byAmps));
+        return drive.speedAgainst(loadTorque(pressurePa));
     }
 
     private double pumpedFlow(double pressurePa, double speed) {
@@ -175,21 +216,28 @@ final class OperatingCurve {
     /**
      * Speed and current when the inlet cannot keep up. A chamber that fills only in part loads the shaft only over that
      * part of its stroke, so the pressure's torque becomes {@code p (Q_ceiling + leaks) / (eta filling w) + p q_b /
-     * (eta filling)}, and the torque balance a quadratic in speed of which the larger root is the running one.
+     * (eta filling)}. From the speed of full chambers, which is too low, each round of speed and torque comes closer to
+     * the running one from below.
      */
     private OperatingPoint starvedAt(double pressurePa) {
         double perPressure = pressurePa / (head.torqueEfficiency() * filling(pressurePa));
         double constantTorque = motor.runningFrictionNewtonMetre() + perPressure * liveBackflow;
         double hydraulicWatts = perPressure * (head.inletCeilingM3PerSecond() + pressureLeak(pressurePa));
-        double slope = torqueConstant * torqueConstant / loopOhms + motor.viscousNewtonMetreSecond();
-        double surplus = torqueConstant * effectiveVolts / loopOhms - constantTorque;
-        double speed = (surplus + Math.sqrt(Math.max(0, surplus * surplus - 4 * slope * hydraulicWatts))) / (2 * slope);
-        return new OperatingPoint(
-                speed, head.inletCeilingM3PerSecond(), motorAmps(constantTorque + hydraulicWatts / speed, speed));
+        double speed = fullSpeed(pressurePa);
+        double torque = constantTorque + hydraulicWatts / speed;
+        for (int i = 0; i < MOST_EVALUATIONS; i++) {
+            double before = speed;
+            speed = drive.speedAgainst(torque);
+            torque = constantTorque + hydraulicWatts / speed;
+            if (speed - before <= SPEED_SHARE * speed) {
+                break;
+            }
+        }
+        return new OperatingPoint(speed, head.inletCeilingM3PerSecond(), carrying(torque, speed));
     }
 
     private double stallPressure() {
-        double spare = torqueConstant * standstillAmps() - motor.runningFrictionNewtonMetre();
+        double spare = circuit.torqueConstant() * standstill().motorAmps() - motor.runningFrictionNewtonMetre();
         return spare * head.torqueEfficiency() / liveDisplacement;
     }
 }

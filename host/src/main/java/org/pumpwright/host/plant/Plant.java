@@ -13,4 +13,15 @@ public interface Plant {
      * @throws IllegalArgumentException when seconds or a duty is out of range
      */
     PlantReading step(double seconds, double[] duties, boolean contactorClosed);
+
+    /**
+     * Does what a person at the stand would do by hand, such as closing a valve.
+     *
+     * @param setting its name, in small letters with dashes
+     * @param value its new value, in the setting's own unit
+     * @throws IllegalArgumentException when this plant has no such setting, or the value is out of range
+     */
+    default void adjust(String setting, double value) {
+        throw new IllegalArgumentException("this simulated unit has no setting '%s'".formatted(setting));
+    }
 }

@@ -6,7 +6,7 @@ import java.util.Random;
  * Turns flow into edges. The rotor's angle is counted in blade spacings; each edge comes at its blade's own place
  * (pattern) plus a fresh deviation (jitter), so the deviations never add up over time. Confined to the plant's thread.
  */
-final class PulseMeter {
+public final class PulseMeter {
 
     /** Deviations beyond this many standard deviations are cut, so that an edge cannot overtake its neighbour. */
     private static final double WIDEST_JITTER = 4;
@@ -22,7 +22,7 @@ final class PulseMeter {
     private double deviation;
     private double spacingsToNext;
 
-    PulseMeter(MeterParameters meter, double relativeError, AirSlugs slugs, Random random) {
+    public PulseMeter(MeterParameters meter, double relativeError, AirSlugs slugs, Random random) {
         this.meter = meter;
         this.relativeError = relativeError;
         this.slugs = slugs;
@@ -32,7 +32,7 @@ final class PulseMeter {
     }
 
     /** Lets a steady flow pass from {@code begin} for {@code seconds}, adding its edges. */
-    void pass(double flowM3PerSecond, double begin, double seconds, EdgeTimes edges) {
+    public void pass(double flowM3PerSecond, double begin, double seconds, EdgeTimes edges) {
         double factor = slugs.factorAfter(flowM3PerSecond * seconds);
         double rate = meter.pulsesPerSecond(flowM3PerSecond) * (1 + relativeError) * factor;
         double left = rate * seconds;

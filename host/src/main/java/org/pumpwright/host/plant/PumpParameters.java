@@ -6,13 +6,19 @@ package org.pumpwright.host.plant;
  * @param motor the motor
  * @param head the pump head
  * @param thermal how the motor warms
- * @param stand supply, lead, nozzle and line
+ * @param dynamics what shows within a turn
+ * @param circuit what can open the unit's circuit
+ * @param arrival in what state the unit comes
+ * @param stand supply, drive, lead, nozzle and hoses
  * @param meter the stand's flow meter
  */
 public record PumpParameters(
         MotorParameters motor,
         HeadParameters head,
         ThermalParameters thermal,
+        DynamicsParameters dynamics,
+        CircuitParameters circuit,
+        ArrivalParameters arrival,
         StandParameters stand,
         MeterParameters meter) {
 
@@ -25,32 +31,50 @@ public record PumpParameters(
                 MotorParameters.healthy(),
                 HeadParameters.healthy(),
                 ThermalParameters.healthy(),
+                DynamicsParameters.healthy(),
+                CircuitParameters.healthy(),
+                ArrivalParameters.healthy(),
                 StandParameters.inOrder(),
                 MeterParameters.healthy());
     }
 
     /** The same with another motor. */
     public PumpParameters withMotor(MotorParameters other) {
-        return new PumpParameters(other, head, thermal, stand, meter);
+        return new PumpParameters(other, head, thermal, dynamics, circuit, arrival, stand, meter);
     }
 
     /** The same with another head. */
     public PumpParameters withHead(HeadParameters other) {
-        return new PumpParameters(motor, other, thermal, stand, meter);
+        return new PumpParameters(motor, other, thermal, dynamics, circuit, arrival, stand, meter);
     }
 
     /** The same with other heat capacities and resistances. */
     public PumpParameters withThermal(ThermalParameters other) {
-        return new PumpParameters(motor, head, other, stand, meter);
+        return new PumpParameters(motor, head, other, dynamics, circuit, arrival, stand, meter);
+    }
+
+    /** The same with another inductance, inertia or inequality of the chambers. */
+    public PumpParameters withDynamics(DynamicsParameters other) {
+        return new PumpParameters(motor, head, thermal, other, circuit, arrival, stand, meter);
+    }
+
+    /** The same with another protector, pressure switch, loose contact or leak to the case. */
+    public PumpParameters withCircuit(CircuitParameters other) {
+        return new PumpParameters(motor, head, thermal, dynamics, other, arrival, stand, meter);
+    }
+
+    /** The same unit, come in another state. */
+    public PumpParameters withArrival(ArrivalParameters other) {
+        return new PumpParameters(motor, head, thermal, dynamics, circuit, other, stand, meter);
     }
 
     /** The same unit on another stand. */
     public PumpParameters withStand(StandParameters other) {
-        return new PumpParameters(motor, head, thermal, other, meter);
+        return new PumpParameters(motor, head, thermal, dynamics, circuit, arrival, other, meter);
     }
 
     /** The same with another meter. */
     public PumpParameters withMeter(MeterParameters other) {
-        return new PumpParameters(motor, head, thermal, stand, other);
+        return new PumpParameters(motor, head, thermal, dynamics, circuit, arrival, stand, other);
     }
 }

@@ -6,13 +6,16 @@ import java.util.stream.IntStream;
 
 /**
  * Healthy units that differ as units of one model do: each parameter log-normal about the healthy value, the torque
- * efficiency normal. The spreads are assumed starting values (docs/metrology/plant.md); the stand is the same for all.
+ * efficiency and the protector's temperatures normal. The spreads are assumed starting values (docs/metrology/plant.md); the stand is the same for all.
  * Unit {@code i} of a seed is always the same unit, however many are drawn. Thread-safe.
  */
 public final class PumpPopulation {
 
     /** Efficiency of the best units: the normal tail must not reach a head that gives back more than it gets. */
     private static final double BEST_TORQUE_EFFICIENCY = 0.99;
+
+    /** A protector that closes where it opens would chatter. */
+    private static final double LEAST_HYSTERESIS_KELVIN = 5;
 
     private final long seed;
 
@@ -32,7 +35,14 @@ public final class PumpPopulation {
         }
         Random random = Streams.stream(seed, number);
         return new PumpParameters(
-                motor(random), head(random), thermal(random), StandParameters.inOrder(), MeterParameters.healthy());
+                motor(random),
+                head(random),
+                thermal(random),
+                dynamics(random),
+                CircuitParameters.healthy().withProtector(protector(random)),
+                ArrivalParameters.healthy(),
+                StandParameters.inOrder(),
+                MeterParameters.healthy());
     }
 
     /** The first units of the population. */
@@ -78,6 +88,22 @@ public final class PumpPopulation {
                 spread(t.windingToCaseKelvinPerWatt(), 0.15, random),
                 spread(t.caseJoulePerKelvin(), 0.15, random),
                 spread(t.caseToAirKelvinPerWatt(), 0.15, random));
+    }
+
+    private static DynamicsParameters dynamics(Random random) {
+        DynamicsParameters d = DynamicsParameters.healthy();
+        return new DynamicsParameters(
+                spread(d.inductanceHenry(), 0.15, random),
+                spread(d.inertiaKilogramMetre2(), 0.10, random),
+                d.chamberInequality(),
+                0);
+    }
+
+    private static ProtectorParameters protector(Random random) {
+        ProtectorParameters p = ProtectorParameters.healthy();
+        double opens = p.opensKelvin() + 6 * random.nextGaussian();
+        double closes = p.closesKelvin() + 8 * random.nextGaussian();
+        return new ProtectorParameters(opens, Math.min(closes, opens - LEAST_HYSTERESIS_KELVIN));
     }
 
     /** StrictMath, so that every machine draws the same units to the bit. */

@@ -4,14 +4,16 @@ import static org.pumpwright.host.plant.UsUnits.ZERO_CELSIUS_KELVIN;
 
 /**
  * The pump at rest with itself: duty held until nothing changes any more but temperature. Solves the equations of
- * docs/metrology/plant.md. Thread-safe.
+ * docs/metrology/plant.md, with the unit supple and run in: diaphragms thawed, lead cold, hoses without air, circuit
+ * closed. Thread-safe.
  *
  * @param duty drive duty 0..1
  * @param flowM3PerSecond flow through the nozzle, which the meter sees; at an imposed pressure, flow out of the head
  * @param pressurePa gauge pressure in front of the nozzle
  * @param speedRadPerSecond shaft speed
  * @param motorAmps mean motor current
- * @param batteryAmps mean current in the supply lead, duty times the motor current
+ * @param motorPeakAmps highest motor current within the drive's period
+ * @param batteryAmps mean current in the supply lead
  * @param terminalVolts supply voltage at the unit's pins, mean over the drive's whole period (in front of its switch)
  */
 public record PumpSteadyState(
@@ -20,14 +22,16 @@ public record PumpSteadyState(
         double pressurePa,
         double speedRadPerSecond,
         double motorAmps,
+        double motorPeakAmps,
         double batteryAmps,
         double terminalVolts) {
 
+    private static final double START_ACCURACY = 1e-9;
     private static final double COLD_KELVIN = ZERO_CELSIUS_KELVIN + 20;
 
-    /** The unit on its stand, started from rest with the winding at 20 °C. */
+    /** The unit on its stand, started from rest with the winding at 20 °C and what it came warmer than that. */
     public static PumpSteadyState of(PumpParameters p, double duty) {
-        return of(p, duty, COLD_KELVIN);
+        return of(p, duty, COLD_KELVIN + p.arrival().warmerKelvin());
     }
 
     /**
@@ -38,8 +42,7 @@ public record PumpSteadyState(
     public static PumpSteadyState of(PumpParameters p, double duty, double windingKelvin) {
         OperatingCurve curve = curve(p, duty, windingKelvin);
         double pressure = curve.breaksAway(0) ? curve.balancePressure() : 0;
-        OperatingPoint point =
-                pressure > 0 ? curve.turningAt(pressure) : new OperatingPoint(0, 0, curve.standstillAmps());
+        OperatingPoint point = pressure > 0 ? curve.turningAt(pressure) : new OperatingPoint(0, 0, curve.standstill());
         double flow = p.stand().nozzleM3PerSecondRootPascal() * Math.sqrt(pressure);
         return state(curve, duty, pressure, point, flow);
     }
@@ -59,18 +62,25 @@ public record PumpSteadyState(
     }
 
     /**
-     * Lowest duty at which a standing unit begins to turn at 20 °C, from {@code k U(d) = T_s R(d)}, which is linear in
-     * the duty. Infinite when it does not start at any duty.
+     * Lowest duty at which the standing unit begins to turn, at 20 °C and what it came warmer than that; exact to a
+     * billionth. Infinite when it does not start at any duty.
      */
     public static double startDuty(PumpParameters p) {
-        MotorParameters m = p.motor();
-        StandParameters s = p.stand();
-        double ohms = m.resistanceOhms() + m.contactOhms();
-        double needed = m.breakawayNewtonMetre() * ohms + m.torqueConstant() * (s.freewheelVolts() + m.brushVolts());
-        double perDuty = m.torqueConstant() * (s.openCircuitVolts() + s.freewheelVolts())
-                - m.breakawayNewtonMetre() * (s.supplyOhms() + s.leadOhms());
-        double start = perDuty > 0 ? needed / perDuty : Double.POSITIVE_INFINITY;
-        return start <= 1 ? start : Double.POSITIVE_INFINITY;
+        double kelvin = COLD_KELVIN + p.arrival().warmerKelvin();
+        double standing = 0;
+        double starting = 1;
+        if (!curve(p, starting, kelvin).breaksAway(0)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        while (starting - standing > START_ACCURACY) {
+            double middle = (standing + starting) / 2;
+            if (curve(p, middle, kelvin).breaksAway(0)) {
+                starting = middle;
+            } else {
+                standing = middle;
+            }
+        }
+        return starting;
     }
 
     private static OperatingCurve curve(PumpParameters p, double duty, double windingKelvin) {
@@ -86,7 +96,8 @@ public record PumpSteadyState(
                 pressure,
                 point.speedRadPerSecond(),
                 point.motorAmps(),
-                duty * point.motorAmps(),
+                point.current().peakAmps(),
+                curve.leadAmps(point),
                 curve.terminalVolts(point));
     }
 }

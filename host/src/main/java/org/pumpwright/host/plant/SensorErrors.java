@@ -10,6 +10,7 @@ import java.util.Random;
  * @param ampsOffset offset of the current sensor in ampere
  * @param voltsRelative gain error of the voltage sensor, as a share
  * @param voltsOffset offset of the voltage sensor in volt
+ * @param pressureRelative gain error of the pressure sensor, as a share
  * @param pressureOffsetPascal offset of the pressure sensor
  * @param temperatureOffsetKelvin offset of the thermometer
  * @param ampsNoise standard deviation of the current reading of one step
@@ -23,6 +24,7 @@ public record SensorErrors(
         double ampsOffset,
         double voltsRelative,
         double voltsOffset,
+        double pressureRelative,
         double pressureOffsetPascal,
         double temperatureOffsetKelvin,
         double ampsNoise,
@@ -39,12 +41,17 @@ public record SensorErrors(
     /** Noise of one count of a 10-bit converter, enough for its rounding to average out. */
     private static final double ONE_COUNT = 1.0 / 1024;
 
+    private static final double DRIFT_PER_MONTH = 0.001;
+    private static final double DRIFTING_KELVIN = 50;
+    private static final long DRIFT_STREAM = -201;
+
     public SensorErrors {
         Range.check("meter error", meterRelative, -0.9, 9, "");
         Range.check("current gain error", ampsRelative, -0.9, 9, "");
         Range.check("current offset", ampsOffset, -100, 100, "A");
         Range.check("voltage gain error", voltsRelative, -0.9, 9, "");
         Range.check("voltage offset", voltsOffset, -100, 100, "V");
+        Range.check("pressure gain error", pressureRelative, -0.9, 9, "");
         Range.check("pressure offset", pressureOffsetPascal, -1e7, 1e7, "Pa");
         Range.check("temperature offset", temperatureOffsetKelvin, -100, 100, "K");
         Range.check("current noise", ampsNoise, 0, 100, "A");
@@ -55,12 +62,13 @@ public record SensorErrors(
 
     /** Perfect sensors without noise. */
     public static SensorErrors none() {
-        return new SensorErrors(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+        return new SensorErrors(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
     }
 
     /** Perfectly calibrated sensors with the usual noise. */
     public static SensorErrors noiseOnly() {
         return new SensorErrors(
+                0,
                 0,
                 0,
                 0,
@@ -80,18 +88,81 @@ public record SensorErrors(
      */
     public static SensorErrors drawn(long seed) {
         Random random = Streams.stream(seed, Streams.SENSORS);
-        SensorErrors noise = noiseOnly();
+        return noiseOnly()
+                .plus(
+                        0.005 * random.nextGaussian(),
+                        0.005 * random.nextGaussian(),
+                        0.03 * random.nextGaussian(),
+                        0.001 * random.nextGaussian(),
+                        0.010 * random.nextGaussian(),
+                        0,
+                        0.005 * PRESSURE_FULL_SCALE_PASCAL * random.nextGaussian(),
+                        0.5 * random.nextGaussian());
+    }
+
+    /**
+     * The same sensors some months later: each gain has drifted steadily by its own rate, drawn about 0 with a standard
+     * deviation of 0.1 % a month (assumed), the thermometer by that share of 50 K. Within a run nothing drifts.
+     *
+     * @param months 0 and up
+     * @param seed the sensors'; the same seed always drifts the same way
+     */
+    public SensorErrors after(double months, long seed) {
+        Range.check("age", months, 0, 600, "months");
+        Random random = Streams.stream(seed, DRIFT_STREAM);
+        double share = DRIFT_PER_MONTH * months;
+        return plus(
+                share * random.nextGaussian(),
+                share * random.nextGaussian(),
+                0,
+                share * random.nextGaussian(),
+                0,
+                share * random.nextGaussian(),
+                0,
+                share * DRIFTING_KELVIN * random.nextGaussian());
+    }
+
+    double ampsRead(double amps, Random random) {
+        return amps * (1 + ampsRelative) + ampsOffset + noise(ampsNoise, random);
+    }
+
+    double voltsRead(double volts, Random random) {
+        return volts * (1 + voltsRelative) + voltsOffset + noise(voltsNoise, random);
+    }
+
+    double pressureRead(double pascal, Random random) {
+        return pascal * (1 + pressureRelative) + pressureOffsetPascal + noise(pressureNoisePascal, random);
+    }
+
+    double temperatureRead(double kelvin, Random random) {
+        return kelvin + temperatureOffsetKelvin + noise(temperatureNoiseKelvin, random);
+    }
+
+    private static double noise(double standardDeviation, Random random) {
+        return standardDeviation == 0 ? 0 : standardDeviation * random.nextGaussian();
+    }
+
+    private SensorErrors plus(
+            double meter,
+            double ampsGain,
+            double amps,
+            double voltsGain,
+            double volts,
+            double pressureGain,
+            double pascal,
+            double kelvin) {
         return new SensorErrors(
-                0.005 * random.nextGaussian(),
-                0.005 * random.nextGaussian(),
-                0.03 * random.nextGaussian(),
-                0.001 * random.nextGaussian(),
-                0.010 * random.nextGaussian(),
-                0.005 * PRESSURE_FULL_SCALE_PASCAL * random.nextGaussian(),
-                0.5 * random.nextGaussian(),
-                noise.ampsNoise,
-                noise.voltsNoise,
-                noise.pressureNoisePascal,
-                noise.temperatureNoiseKelvin);
+                meterRelative + meter,
+                ampsRelative + ampsGain,
+                ampsOffset + amps,
+                voltsRelative + voltsGain,
+                voltsOffset + volts,
+                pressureRelative + pressureGain,
+                pressureOffsetPascal + pascal,
+                temperatureOffsetKelvin + kelvin,
+                ampsNoise,
+                voltsNoise,
+                pressureNoisePascal,
+                temperatureNoiseKelvin);
     }
 }

@@ -7,7 +7,7 @@ public enum Severity {
     SEVERE;
 
     /** The value that belongs to this severity. */
-    double pick(double mild, double moderate, double severe) {
+    public double pick(double mild, double moderate, double severe) {
         return switch (this) {
             case MILD -> mild;
             case MODERATE -> moderate;

@@ -6,22 +6,22 @@ import java.util.Random;
  * Independent random streams from one seed. {@link Random} is used because its algorithm is written down for every
  * Java version; neighbouring seeds are mixed first, because its first draws from them are alike. Thread-safe.
  */
-final class Streams {
+public final class Streams {
 
     /** Streams below 0 have a fixed use, so that a unit, its sensors and its run may share one seed. */
-    static final long SENSORS = -1;
+    public static final long SENSORS = -1;
 
-    static final long CONTACT = -2;
-    static final long SLUGS = -3;
-    static final long PULSES = -4;
-    static final long NOISE = -5;
+    public static final long CONTACT = -2;
+    public static final long SLUGS = -3;
+    public static final long PULSES = -4;
+    public static final long NOISE = -5;
 
     private static final long GOLDEN_STEP = 0x9E3779B97F4A7C15L;
 
     private Streams() {}
 
     /** The stream of a seed with the given number; from 0 up they belong to the units of a population. */
-    static Random stream(long seed, long number) {
+    public static Random stream(long seed, long number) {
         return new Random(mix(mix(seed) + number * GOLDEN_STEP));
     }
 

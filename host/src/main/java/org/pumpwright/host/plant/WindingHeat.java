@@ -1,6 +1,6 @@
 package org.pumpwright.host.plant;
 
-/** Temperatures of winding and case, both beginning at ambient. Confined to the plant's thread. */
+/** Temperatures of winding and case, both beginning alike. Confined to the plant's thread. */
 final class WindingHeat {
 
     private final ThermalParameters thermal;
@@ -8,11 +8,11 @@ final class WindingHeat {
     private double windingKelvin;
     private double caseKelvin;
 
-    WindingHeat(ThermalParameters thermal, double ambientKelvin) {
+    WindingHeat(ThermalParameters thermal, double ambientKelvin, double startKelvin) {
         this.thermal = thermal;
         this.ambientKelvin = ambientKelvin;
-        windingKelvin = ambientKelvin;
-        caseKelvin = ambientKelvin;
+        windingKelvin = startKelvin;
+        caseKelvin = startKelvin;
     }
 
     double windingKelvin() {

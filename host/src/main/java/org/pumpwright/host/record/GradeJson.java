@@ -26,6 +26,10 @@ final class GradeJson {
         node.set("reasons", texts(grade.reasons()));
         node.set("stand_checks", list(grade.standChecks(), GradeJson::check));
         node.set("features", list(grade.features(), GradeJson::feature));
+        // A record from before steps had findings is written again as it was.
+        if (!grade.findings().isEmpty()) {
+            node.set("findings", list(grade.findings(), FindingJson::write));
+        }
         node.set("causes", list(grade.causes(), GradeJson::cause));
         return node.put("next_test", grade.nextTest()).put("rule", grade.rule());
     }
@@ -36,6 +40,7 @@ final class GradeJson {
                 at.at("reasons").list(JsonPlace::text),
                 at.at("stand_checks").list(GradeJson::check),
                 at.at("features").list(GradeJson::feature),
+                at.at("findings").listOrNone(FindingJson::read),
                 at.at("causes").list(GradeJson::cause),
                 at.at("next_test").text(),
                 at.at("rule").text(),

@@ -63,6 +63,11 @@ record JsonPlace(String way, @Nullable JsonNode node) {
         return node != null && node.isNull() ? Optional.empty() : Optional.of(read.apply(this));
     }
 
+    /** Empty where there is no such entry. */
+    <T> Optional<T> ifThere(Function<JsonPlace, T> read) {
+        return node == null ? Optional.empty() : Optional.of(read.apply(this));
+    }
+
     <T> List<T> list(Function<JsonPlace, T> read) {
         JsonNode array = there(JsonNode::isArray, "a list");
         List<T> values = new ArrayList<>(array.size());
@@ -70,6 +75,11 @@ record JsonPlace(String way, @Nullable JsonNode node) {
             values.add(read.apply(new JsonPlace(way + "[" + i + "]", array.get(i))));
         }
         return values;
+    }
+
+    /** An empty list where there is no such entry: in records from before it was kept. */
+    <T> List<T> listOrNone(Function<JsonPlace, T> read) {
+        return node == null ? List.of() : list(read);
     }
 
     private JsonNode there(Predicate<JsonNode> fits, String wanted) {

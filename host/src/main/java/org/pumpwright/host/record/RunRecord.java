@@ -35,6 +35,11 @@ public record RunRecord(
         Grade grade,
         Trace trace) {
 
+    /** The same run with what was measured. */
+    public RunRecord withTrace(Trace measured) {
+        return new RunRecord(id, startedAt, software, subject, stand, conditions, plan, curve, ending, grade, measured);
+    }
+
     /**
      * What was tested, and by whom.
      *

@@ -2,19 +2,17 @@ package org.pumpwright.host.record;
 
 import static org.pumpwright.host.record.RecordLayout.integer;
 import static org.pumpwright.host.record.RecordLayout.list;
-import static org.pumpwright.host.record.RecordLayout.number;
 import static org.pumpwright.host.record.RecordLayout.object;
 import static org.pumpwright.host.record.RecordLayout.word;
 
 import org.pumpwright.host.quantity.Duty;
-import org.pumpwright.host.quantity.FlowRate;
-import org.pumpwright.host.quantity.KFactor;
 import org.pumpwright.host.trace.AnalogChannel;
+import org.pumpwright.host.trace.Answer;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Leg;
-import org.pumpwright.host.trace.MeterChannel;
 import org.pumpwright.host.trace.PointMark;
+import org.pumpwright.host.trace.Stretch;
 import org.pumpwright.host.trace.Trace;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -24,9 +22,15 @@ final class TraceJson {
 
     static ObjectNode write(Trace trace) {
         ObjectNode node = object();
-        node.set("meters", list(trace.channels().meters(), TraceJson::meter));
+        node.set("meters", list(trace.channels().meters(), MeterJson::write));
         node.set("analogs", list(trace.channels().analogs(), TraceJson::analog));
         node.set("points", list(trace.points(), TraceJson::point));
+        if (!trace.stretches().isEmpty()) {
+            node.set("stretches", list(trace.stretches(), TraceJson::stretch));
+        }
+        if (!trace.answers().isEmpty()) {
+            node.set("answers", list(trace.answers(), TraceJson::answer));
+        }
         node.set("samples", SampleColumns.write(trace.samples()));
         return node;
     }
@@ -34,37 +38,51 @@ final class TraceJson {
     static Trace read(JsonPlace at) {
         return new Trace(
                 new Channels(
-                        at.at("meters").list(TraceJson::meter), at.at("analogs").list(TraceJson::analog)),
+                        at.at("meters").list(MeterJson::read), at.at("analogs").list(TraceJson::analog)),
                 SampleColumns.read(at.at("samples")),
-                at.at("points").list(TraceJson::point));
+                at.at("points").list(TraceJson::point),
+                at.at("stretches").listOrNone(TraceJson::stretch),
+                at.at("answers").listOrNone(TraceJson::answer));
     }
 
-    private static ObjectNode meter(MeterChannel meter) {
-        ObjectNode node = object().put("index", meter.index());
-        node.set("k_pulses_per_m3", number(meter.k().pulsesPerM3()));
-        node.set("k_relative_uncertainty", number(meter.relativeUncertainty()));
-        node.set("least_m3_per_second", number(meter.least().m3PerSecond()));
-        return node.put("certificate", meter.certificate());
+    private static ObjectNode stretch(Stretch stretch) {
+        ObjectNode node = object().put("step", stretch.step()).put("kind", word(stretch.kind()));
+        node.set("from_ns", integer(stretch.fromNanos()));
+        node.set("to_ns", integer(stretch.toNanos()));
+        return node;
     }
 
-    private static MeterChannel meter(JsonPlace at) {
-        return new MeterChannel(
-                at.at("index").smallInteger(),
-                new KFactor(at.at("k_pulses_per_m3").number()),
-                at.at("k_relative_uncertainty").number(),
-                new FlowRate(at.at("least_m3_per_second").number()),
-                at.at("certificate").text());
+    private static Stretch stretch(JsonPlace at) {
+        return new Stretch(
+                at.at("step").text(),
+                at.at("kind").choice(Stretch.Kind.class),
+                at.at("from_ns").integer(),
+                at.at("to_ns").integer());
+    }
+
+    private static ObjectNode answer(Answer answer) {
+        ObjectNode node = object().put("step", answer.step())
+                .put("question", answer.question())
+                .put("word", answer.word());
+        node.set("board_ns", integer(answer.boardNanos()));
+        return node;
+    }
+
+    private static Answer answer(JsonPlace at) {
+        return new Answer(
+                at.at("step").text(),
+                at.at("question").text(),
+                at.at("word").text(),
+                at.at("board_ns").integer());
     }
 
     private static ObjectNode analog(AnalogChannel channel) {
         ChannelRole role = channel.role();
         ObjectNode node =
                 object().put("role", word(role)).put("index", channel.index()).put("unit", role.siUnit());
-        node.set("at_zero", number(channel.atZero()));
-        node.set("span", number(channel.span()));
-        node.set("gain_relative_uncertainty", number(channel.relativeUncertainty()));
-        node.set("offset_uncertainty", number(channel.offsetUncertainty()));
-        return node.put("certificate", channel.certificate());
+        CalibrationJson.write(channel.calibration(), node);
+        CertificateJson.write(channel.certificate(), node);
+        return node;
     }
 
     private static AnalogChannel analog(JsonPlace at) {
@@ -75,13 +93,7 @@ final class TraceJson {
                     "%s is %s, the unit of %s is %s".formatted(at.at("unit").way(), unit, role.words(), role.siUnit()));
         }
         return new AnalogChannel(
-                role,
-                at.at("index").smallInteger(),
-                at.at("at_zero").number(),
-                at.at("span").number(),
-                at.at("gain_relative_uncertainty").number(),
-                at.at("offset_uncertainty").number(),
-                at.at("certificate").text());
+                role, at.at("index").smallInteger(), CalibrationJson.read(at), CertificateJson.read(at));
     }
 
     private static ObjectNode point(PointMark point) {

@@ -58,7 +58,7 @@ final class WholeFile {
     }
 
     /** Makes the new name itself safe from a power cut. Not every system can open a folder; there the disk decides. */
-    private static void forceFolder(Path folder) {
+    static void forceFolder(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException e) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.Verdict;
@@ -40,11 +41,17 @@ public final class HtmlReport {
         if (run.subject().practice()) {
             sheet.add(Tag.withText("p", Words.PRACTICE).set("class", "practice"));
         }
+        if (Words.manual(run)) {
+            sheet.add(Tag.withText("p", Words.MANUAL).set("class", "practice"));
+        }
         sheet.add(HtmlBlocks.verdict(run), HtmlBlocks.unit(run));
         if (invalid) {
             sheet.add(Tag.withText("p", Words.NOTHING_SAID).set("class", "nothing-said"));
         }
         sheet.add(invalid ? standFirst(run, units) : unitFirst(run, units));
+        if (run.grade().verdict() != Verdict.NOT_TESTED) {
+            sheet.add(findings(run, units));
+        }
         sheet.add(HtmlBlocks.identity(run), HtmlBlocks.foot(run.grade().verdict()));
         Tag html = Tag.of("html").set("lang", "en").add(head, Tag.of("body").add(sheet));
         return "<!DOCTYPE html>\n" + html;
@@ -61,11 +68,23 @@ public final class HtmlReport {
         Tag reasons = HtmlBlocks.reasons(run.grade());
         Tag next = HtmlBlocks.next(run);
         Tag checks = HtmlBlocks.standChecks(run.grade());
+        if (run.grade().verdict() == Verdict.NOT_TESTED) {
+            // There is no verdict: what was read is what the run was made for.
+            List<Tag> blocks = new ArrayList<>(List.of(reasons, measured(run, units)));
+            blocks.addAll(findings(run, units));
+            blocks.addAll(List.of(next, checks.set("class", "checks wide")));
+            return blocks;
+        }
         if (run.grade().causes().isEmpty()) {
             return List.of(reasons, measured(run, units), next, checks.set("class", "checks wide"));
         }
         Tag left = Tag.of("div").add(next, HtmlBlocks.causes(run.grade()));
         return List.of(reasons, measured(run, units), Tag.of("div", "columns").add(left, checks));
+    }
+
+    private static List<Tag> findings(RunRecord run, UnitSystem units) {
+        FindingTable findings = new FindingTable(run, units);
+        return findings.isEmpty() ? List.of() : List.of(findings.draw());
     }
 
     private static List<Tag> standFirst(RunRecord run, UnitSystem units) {

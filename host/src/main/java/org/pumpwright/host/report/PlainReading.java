@@ -70,7 +70,7 @@ record PlainReading(
         Sample.MeterCount last = samples.get(samples.size() - 1).meters().get(meter);
         double seconds = (last.lastEdgeNanos() - first.lastEdgeNanos()) / 1e9;
         double hertz = seconds > 0 ? (last.edges() - first.edges()) / seconds : 0;
-        return trace.channels().flowMeter().k().flowAt(hertz).m3PerSecond();
+        return trace.channels().flowMeter().flow(hertz).m3PerSecond();
     }
 
     private static OptionalDouble mean(Trace trace, List<Sample> samples, ChannelRole role) {

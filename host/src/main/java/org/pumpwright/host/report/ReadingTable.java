@@ -14,6 +14,10 @@ final class ReadingTable {
 
     static Tag draw(RunRecord run, UnitSystem units) {
         List<PlainReading> readings = PlainReading.of(run);
+        if (readings.isEmpty() && !run.grade().findings().isEmpty()) {
+            // A plan without a sweep has no points; what its steps read stands in a table of its own.
+            return Tag.of("div");
+        }
         if (readings.isEmpty()) {
             return Tag.withText("p", "No point of the plan was finished, so there are no readings.")
                     .set("class", "empty");

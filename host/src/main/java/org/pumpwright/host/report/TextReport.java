@@ -20,6 +20,10 @@ public final class TextReport {
         verdict(page, run);
         reasons(page, run.grade());
         new TextTable(page, units).add(run);
+        FindingTable findings = new FindingTable(run, units);
+        if (!findings.isEmpty()) {
+            findings.addTo(page);
+        }
         causes(page, run.grade());
         page.blank().wrapped("NEXT: ", Words.next(run));
         standChecks(page, run.grade());
@@ -30,6 +34,9 @@ public final class TextReport {
     private static void head(TextPage page, RunRecord run) {
         if (run.subject().practice()) {
             page.rule('*').line("*** " + Words.PRACTICE).rule('*');
+        }
+        if (Words.manual(run)) {
+            page.rule('*').line("*** " + Words.MANUAL).rule('*');
         }
         page.wrapped(
                 "Unit    ",

@@ -23,6 +23,11 @@ final class TextTable {
         Verdict verdict = run.grade().verdict();
         List<FeatureJudgement> judged =
                 run.grade().features().stream().filter(FeatureJudgement::judged).toList();
+        boolean withoutPoints = PlainReading.of(run).isEmpty();
+        if (judged.isEmpty() && withoutPoints && !run.grade().findings().isEmpty()) {
+            // A plan without a sweep has no points; what its steps read stands in a table of its own.
+            return;
+        }
         page.blank();
         if (judged.isEmpty() || !Words.speaksOfTheUnit(verdict)) {
             addReadings(run);

@@ -17,6 +17,11 @@ final class Words {
     static final String HOSES =
             "Before you loosen a hose: drive off, gauge at zero. Never feel for a leak with your hand.";
     static final String PRACTICE = "PRACTICE - simulated or invented unit, not a test of a real part";
+    static final String MANUAL = "MANUAL - NOT GRADED";
+
+    /** Runs by hand carry the label of this plan, whatever its version. */
+    private static final String MANUAL_PLAN = "manual v";
+
     private static final String ADVICE = "advice only: too few known-good units stand behind the curve";
     static final String NOTHING_SAID =
             "Nothing on this paper speaks for or against the unit. Do not tag, return, repair or claim on it.";
@@ -41,6 +46,11 @@ final class Words {
             found.add(SIMULATED_CURVE);
         }
         return found;
+    }
+
+    /** Whether a person drove the unit by hand: such a run is never graded. */
+    static boolean manual(RunRecord run) {
+        return run.plan().startsWith(MANUAL_PLAN);
     }
 
     /** The text, or words that say it is missing. */

@@ -20,7 +20,10 @@ final class LiveView {
     /** Means over the stretch; the flow from its first to its last edge, 0 with fewer than two. */
     LiveValues over(List<Sample> stretch) {
         return new LiveValues(
-                flow(stretch), mean(ChannelRole.SUPPLY_AMPS, stretch), mean(ChannelRole.VOLTS_AT_PINS, stretch));
+                flow(stretch),
+                FlowKnowledge.share(stretch, channels.flowMeter().index()),
+                mean(ChannelRole.SUPPLY_AMPS, stretch),
+                mean(ChannelRole.VOLTS_AT_PINS, stretch));
     }
 
     private FlowRate flow(List<Sample> stretch) {
@@ -31,7 +34,7 @@ final class LiveView {
         double seconds = (last.lastEdgeNanos() - first.lastEdgeNanos()) / 1e9;
         return edges < 1 || seconds <= 0
                 ? new FlowRate(0)
-                : channels.flowMeter().k().flowAt(edges / seconds);
+                : channels.flowMeter().flow(edges / seconds);
     }
 
     private double mean(ChannelRole role, List<Sample> stretch) {

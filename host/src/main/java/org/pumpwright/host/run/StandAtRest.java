@@ -42,8 +42,8 @@ public final class StandAtRest {
         if (safe == SafeState.LOCKED) {
             ending = new Ending(Ending.Kind.STAND_UNFIT, "the board locked itself: the contactor may be stuck");
         }
-        return new RunOutcome(
-                new Trace(stand.description().channels(), samples, List.of()), ending, safe, SampleGaps.lost(samples));
+        Trace trace = new Trace(stand.description().channels(), samples, List.of());
+        return new RunOutcome(trace, ending, safe, SampleGaps.lost(trace));
     }
 
     private static Optional<MadeSafe> collect(Stand stand, List<Sample> samples, double seconds) throws StandException {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoublePredicate;
-import org.pumpwright.host.plan.Plan.StopRules;
+import org.pumpwright.host.plan.StopRules;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.ChannelRole;
@@ -19,7 +19,8 @@ import org.pumpwright.host.trace.Sample;
 final class StopRuleWatch {
     private final StopRules rules;
     private final List<Rule> watched = new ArrayList<>();
-    private long beganNanos = -1;
+    private long spentNanos;
+    private long lastNanos = -1;
 
     StopRuleWatch(StopRules rules, Channels channels) {
         this.rules = rules;
@@ -55,11 +56,21 @@ final class StopRuleWatch {
         checkTime(sample);
     }
 
+    /** The stand is safe from now on: its readings mean nothing, and the time does not count. */
+    void pause() {
+        lastNanos = -1;
+    }
+
+    /** The stand is armed again. */
+    void resume(Sample first) {
+        lastNanos = first.boardNanos();
+        watched.forEach(Rule::forget);
+    }
+
     private void checkTime(Sample sample) throws RunEnded {
-        if (beganNanos < 0) {
-            beganNanos = sample.boardNanos();
-        }
-        if ((sample.boardNanos() - beganNanos) / 1e9 > rules.runSecondsAbove()) {
+        spentNanos += lastNanos < 0 ? 0 : sample.boardNanos() - lastNanos;
+        lastNanos = sample.boardNanos();
+        if (spentNanos / 1e9 > rules.runSecondsAbove()) {
             throw new RunEnded(
                     Ending.Kind.STAND_UNFIT,
                     String.format(
@@ -92,6 +103,10 @@ final class StopRuleWatch {
             this.words = words;
             this.limit = limit;
             this.perSi = perSi;
+        }
+
+        void forget() {
+            beyondSinceNanos = -1;
         }
 
         void check(Sample sample) throws RunEnded {

@@ -1,6 +1,7 @@
 package org.pumpwright.host.stand;
 
 import java.util.Optional;
+import org.pumpwright.host.calibration.Certificate;
 import org.pumpwright.host.trace.Channels;
 
 /**
@@ -11,10 +12,11 @@ import org.pumpwright.host.trace.Channels;
  * @param connection how it is reached
  * @param channels meters and analogue channels with their calibrations
  * @param driver id of the driver between board and unit
- * @param nozzle id of the nozzle that loads the unit
- * @param nozzleM3PerSecondPerRootPascal flow of the nozzle over the root of the pressure before it, with the stand's fluid
+ * @param nozzle the nozzle that loads the unit
+ * @param largeLoopNozzle the nozzle behind meter 1, where that is in a loop of its own
  * @param fluid id of the fluid in the tank
  * @param supplyVolts open-circuit voltage that the stand's supply should have, V
+ * @param reliefCheck proof that the stand's relief valve opens in time; empty where there is none
  */
 public record StandDescription(
         String id,
@@ -22,10 +24,24 @@ public record StandDescription(
         Connection connection,
         Channels channels,
         String driver,
-        String nozzle,
-        double nozzleM3PerSecondPerRootPascal,
+        Nozzle nozzle,
+        Optional<Nozzle> largeLoopNozzle,
         String fluid,
-        double supplyVolts) {
+        double supplyVolts,
+        Optional<Certificate> reliefCheck) {
+
+    /**
+     * What loads a unit.
+     *
+     * @param id short name
+     * @param m3PerSecondPerRootPascal its flow over the root of the pressure before it, with the stand's fluid
+     */
+    public record Nozzle(String id, double m3PerSecondPerRootPascal) {}
+
+    /** The nozzle of the loop that this meter is in, by the meter's number on the board. */
+    public Nozzle nozzleBehind(int meter) {
+        return meter == 1 ? largeLoopNozzle.orElse(nozzle) : nozzle;
+    }
 
     /** How the board is reached. */
     public sealed interface Connection permits Connection.Serial, Connection.Simulated {

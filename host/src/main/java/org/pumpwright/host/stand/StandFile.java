@@ -9,11 +9,10 @@ import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.datafile.DataSchema;
 import org.pumpwright.host.datafile.Node;
 import org.pumpwright.host.quantity.FlowRate;
-import org.pumpwright.host.quantity.KFactor;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.stand.StandDescription.Connection;
+import org.pumpwright.host.stand.StandDescription.Nozzle;
 import org.pumpwright.host.trace.Channels;
-import org.pumpwright.host.trace.MeterChannel;
 
 /** Reads descriptions of stands from files. Thread-safe. */
 public final class StandFile {
@@ -45,13 +44,14 @@ public final class StandFile {
                 file.text("title"),
                 connection(file.at("connection")),
                 new Channels(
-                        meters.items().stream().map(StandFile::meter).toList(),
+                        meters.items().stream().map(MeterNode::meter).toList(),
                         analogs.items().stream().map(AnalogNode::channel).toList()),
                 file.text("driver"),
-                file.text("nozzle"),
-                nozzle(file.number("nozzle_gpm_per_root_psi")),
+                nozzle(file),
+                file.find("large_loop").map(StandFile::nozzle),
                 file.text("fluid"),
-                file.number("supply_volts"));
+                file.number("supply_volts"),
+                file.find("relief_check").map(CertificateNode::reliefCheck));
     }
 
     private static Connection connection(Node node) {
@@ -65,16 +65,11 @@ public final class StandFile {
                 node.find("unique_id").map(Node::text));
     }
 
-    private static MeterChannel meter(Node node) {
-        return new MeterChannel(
-                node.whole("index"),
-                KFactor.ofPulsesPerUsGallon(node.number("pulses_per_us_gallon")),
-                node.number("relative_uncertainty_percent") / 100,
-                FlowRate.ofGallonsPerMinute(node.number("least_gpm")),
-                node.text("certificate"));
+    private static Nozzle nozzle(Node node) {
+        return new Nozzle(node.text("nozzle"), perRootPascal(node.number("nozzle_gpm_per_root_psi")));
     }
 
-    private static double nozzle(double gallonsPerMinutePerRootPsi) {
+    private static double perRootPascal(double gallonsPerMinutePerRootPsi) {
         return FlowRate.ofGallonsPerMinute(gallonsPerMinutePerRootPsi).m3PerSecond()
                 / Math.sqrt(Pressure.PASCALS_PER_PSI);
     }

@@ -1,10 +1,11 @@
 package org.pumpwright.host.trace;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Every channel of a stand. Meter 0 carries the unit's flow. Thread-safe.
+ * Every channel of a stand. The first meter carries the unit's flow. Thread-safe.
  *
  * @param meters at least one, the unit's flow first
  * @param analogs each role at most once
@@ -20,6 +21,21 @@ public record Channels(List<MeterChannel> meters, List<AnalogChannel> analogs) {
         if (roles != analogs.size()) {
             throw new IllegalArgumentException("two analogue channels have the same role");
         }
+    }
+
+    /**
+     * The same channels with another meter carrying the unit's flow.
+     *
+     * @throws IllegalArgumentException when no meter has this number on the board
+     */
+    public Channels withFlowMeter(int index) {
+        MeterChannel flow = meters.stream()
+                .filter(meter -> meter.index() == index)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the stand has no meter %d".formatted(index)));
+        List<MeterChannel> order = new ArrayList<>(List.of(flow));
+        meters.stream().filter(meter -> meter.index() != index).forEach(order::add);
+        return new Channels(order, analogs);
     }
 
     public MeterChannel flowMeter() {

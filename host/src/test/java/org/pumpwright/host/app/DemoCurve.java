@@ -17,6 +17,7 @@ import org.pumpwright.host.plant.PumpParameters;
 import org.pumpwright.host.plant.PumpPlant;
 import org.pumpwright.host.plant.PumpPopulation;
 import org.pumpwright.host.plant.SensorErrors;
+import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.run.PlanRun;
 import org.pumpwright.host.run.RunOutcome;
 import org.pumpwright.host.run.StopButton;
@@ -26,6 +27,7 @@ import org.pumpwright.host.stand.simulated.SimulatedBoard;
 import org.pumpwright.host.stand.simulated.SimulatedLine;
 import org.pumpwright.host.stand.wire.WireStand;
 import org.pumpwright.host.stand.wire.WireTiming;
+import org.pumpwright.host.trace.Journal;
 import org.pumpwright.host.trace.Leg;
 
 /**
@@ -62,7 +64,12 @@ final class DemoCurve {
                 "demo-pump",
                 1,
                 "Demo 5 gal/min diaphragm pump, simulated units, for practice only",
-                new Conditions("demo-pump", stand.driver(), SimulatedBoard.PWM_HZ, stand.nozzle(), stand.fluid()),
+                new Conditions(
+                        "demo-pump",
+                        stand.driver(),
+                        SimulatedBoard.PWM_HZ,
+                        stand.nozzle().id(),
+                        stand.fluid()),
                 true,
                 UNITS,
                 ToleranceFactor.joint(UNITS, JUDGED_FEATURES, 0.95, 0.95),
@@ -78,7 +85,8 @@ final class DemoCurve {
         SimulatedBoard board = new SimulatedBoard(plant, description.channels());
         try (WireStand stand = new WireStand(description, () -> new SimulatedLine(board, 0), WireTiming.STANDARD)) {
             stand.open();
-            RunOutcome outcome = new PlanRun(stand, plan, event -> {}, new StopButton()).carryOut();
+            RunOutcome outcome =
+                    new PlanRun(stand, plan, event -> {}, new StopButton(), Operator.NOBODY, Journal.NONE).carryOut();
             if (!outcome.ending().completed()) {
                 throw new IllegalStateException(outcome.ending().reason());
             }

@@ -179,8 +179,8 @@ public final class EmulatedBoard extends BoardProcess {
         for (String command = commands.poll(); command != null; command = commands.poll()) {
             toBoard.write(command + "\n");
         }
-        PlantReading reading =
-                plant.step(EXCHANGE_MICROS / 1e6, new double[] {pins.duty() / FULL}, pins.contactorClosed());
+        double[] duties = {pins.duty() / FULL, pins.secondDuty() / FULL};
+        PlantReading reading = plant.step(EXCHANGE_MICROS / 1e6, duties, pins.contactorClosed());
         toBoard.write(answer(reading));
         toBoard.flush();
     }
@@ -202,11 +202,16 @@ public final class EmulatedBoard extends BoardProcess {
             in.append(' ').append(value);
         }
         in.append(' ').append(inputs);
-        double[] edges = meter.apply(reading.edgeOffsetsSeconds()[0]);
-        in.append(' ').append(edges.length);
-        for (double offset : edges) {
+        double[][] edges = reading.edgeOffsetsSeconds();
+        appendEdges(in, meter.apply(edges[0]));
+        appendEdges(in, edges.length > 1 ? edges[1] : new double[0]);
+        return in.append('\n').toString();
+    }
+
+    private static void appendEdges(StringBuilder in, double[] offsets) {
+        in.append(' ').append(offsets.length);
+        for (double offset : offsets) {
             in.append(String.format(Locale.ROOT, " %.1f", offset * 1e6));
         }
-        return in.append(" 0\n").toString();
     }
 }

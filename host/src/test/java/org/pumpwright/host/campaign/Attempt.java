@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
@@ -19,6 +20,7 @@ import org.pumpwright.host.bench.EmulatedBoard;
 import org.pumpwright.host.bench.EmulatedBoard.Pins;
 import org.pumpwright.host.bench.Firmware;
 import org.pumpwright.host.bench.TestStands;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.cli.Main;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.plant.Plant;
@@ -26,6 +28,7 @@ import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.record.RunRecordFile;
+import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.wire.WireTiming;
@@ -51,7 +54,7 @@ final class Attempt {
     }
 
     Seen carryOut(Fault fault, Moment moment) throws Exception {
-        Plant plant = PracticeUnit.healthy(1).plant();
+        Plant plant = PracticeUnit.healthy(UnitKind.PUMP_12V, 1).plant();
         Channels channels = TestStands.described("serial").channels();
         boolean here = fault.host() == Fault.Host.HERE;
         try (EmulatedBoard board =
@@ -77,14 +80,14 @@ final class Attempt {
                 Clock.systemUTC());
         Acceptance.Order order = new Acceptance.Order(
                 "serial",
-                new Stands.Reach(Optional.of(board.port()), Optional.empty(), OptionalDouble.empty()),
+                new Stands.Reach(Optional.of(board.port()), Optional.empty(), OptionalDouble.empty(), Map.of()),
                 "demo-pump",
                 Optional.of(plan.toString()),
                 "no plate",
                 "fault campaign",
                 UnitSystem.US);
         try {
-            acceptance.carryOut(order, event -> {}, new StopButton());
+            acceptance.carryOut(order, event -> {}, new StopButton(), Operator.NOBODY);
             return "kept a record";
         } catch (OrderException | StandException e) {
             return e.getMessage();

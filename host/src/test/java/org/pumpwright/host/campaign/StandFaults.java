@@ -111,13 +111,13 @@ final class StandFaults {
                 scene -> scene.board().holdSensor(ChannelRole.SUPPLY_AMPS, 0),
                 BOARD_WAS_ASKED,
                 Set.of(Verdict.PASS, Verdict.INVALID),
-                "current sensor: .* A while the unit pumped|" + ALL_INSIDE);
+                "current sensor: .* A while water flows|" + ALL_INSIDE);
         list.goesOn(
                 "pressure sensor shorted to 0 V",
                 scene -> scene.board().holdSensor(ChannelRole.OUTLET_PRESSURE, 0),
                 BOARD_WAS_ASKED,
                 Set.of(Verdict.PASS, Verdict.INVALID),
-                "pressure sensor: |" + ALL_INSIDE);
+                "outlet pressure: the sensor's signal|pressure sensor: |" + ALL_INSIDE);
     }
 
     private static void shorted(Scene scene) {

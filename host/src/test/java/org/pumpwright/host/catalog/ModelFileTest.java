@@ -37,7 +37,8 @@ class ModelFileTest {
         Path file = new EditedFile(DEMO, folder).with("kind: pump-12v", "kind: pump");
         assertThatThrownBy(() -> ModelFile.read(file))
                 .isInstanceOf(DataFileException.class)
-                .hasMessage(file + ":4: kind is \"pump\", allowed is pump-12v");
+                .hasMessage(
+                        file + ":4: kind is \"pump\", allowed is pump-12v, hydraulic-pump, driver, meter or harness");
         assertThatThrownBy(() -> UnitKind.ofWord("pump"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("no kind of unit is called pump");

@@ -17,6 +17,16 @@ import org.pumpwright.host.bench.Firmware;
 /** What a person reads when something is wrong before a run: word for word. */
 @Timeout(60)
 final class ClearMessagesTest {
+    private static final String ASK = """
+            steps:
+              - ask:
+                  name: look
+                  question: Is the weep hole dry?
+                  answers:
+                    - { word: dry }
+                    - { word: leaks, ends: unit, because: the weep hole leaks }
+            """;
+
     @TempDir
     private Path folder;
 
@@ -38,13 +48,14 @@ final class ClearMessagesTest {
     void aWrongPlanFileIsToldWithFileAndLine() throws IOException {
         Path plan = folder.resolve("mine.yaml");
         String good = Files.readString(Firmware.root().resolve("fixtures/plans/quick-12v-pump.yaml"));
-        Files.writeString(plan, good.replaceFirst("least_seconds: 2\\b", "least_seconds: -2"));
+        Files.writeString(plan, good.replaceFirst("least_seconds: 1\\b", "least_seconds: -2"));
 
         int exit = acceptSimulated("--model", "demo-pump", "--plan", plan.toString());
 
         assertThat(bench.err())
                 .isEqualToNormalizingNewlines("pumpwright: " + plan
-                        + ":%d: settle.least_seconds is -2, allowed is 0.1 to 60 (s)\n".formatted(lineOf(plan, "-2")));
+                        + ":%d: steps[0].sweep.settle.least_seconds is -2, allowed is 0.1 to 60 (s)\n"
+                                .formatted(lineOf(plan, "-2")));
         assertThat(exit).isEqualTo(ExitCode.USAGE);
     }
 
@@ -74,7 +85,8 @@ final class ClearMessagesTest {
 
         assertThat(bench.err())
                 .isEqualToNormalizingNewlines(
-                        "pumpwright: there is no model 'demo-pmp'. Known are: demo-pump. A new one is a file in "
+                        "pumpwright: there is no model 'demo-pmp'. Known are: demo-driver, demo-harness,"
+                                + " demo-hydraulic-pump, demo-meter, demo-pump. A new one is a file in "
                                 + Firmware.root().resolve("fixtures/models") + ".\n");
         assertThat(exit).isEqualTo(ExitCode.USAGE);
     }
@@ -83,7 +95,34 @@ final class ClearMessagesTest {
     void anUnknownFaultIsToldWithTheKnownOnes() {
         int exit = acceptSimulated("--model", "demo-pump", "--fault", "rust");
 
-        assertThat(bench.err()).contains("there is no fault 'rust'. Known are: healthy, ");
+        assertThat(bench.err())
+                .startsWith("pumpwright: there is no fault 'rust' of a 12 V diaphragm pump. Known are: healthy, ");
+        assertThat(exit).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void anAnswerToNoQuestionOfThePlanIsTold() {
+        int exit = acceptSimulated("--model", "demo-pump", "--answer", "outlet=done");
+
+        assertThat(bench.err())
+                .isEqualToNormalizingNewlines(
+                        "pumpwright: plan 'quick-12v-pump' asks nothing by the name 'outlet'. It has no"
+                                + " questions.\n");
+        assertThat(exit).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void aWordThatIsNoAnswerIsTold() throws IOException {
+        String good = Files.readString(Firmware.root().resolve("fixtures/plans/quick-12v-pump.yaml"));
+        Path plan = folder.resolve("mine.yaml");
+        Files.writeString(plan, good.replaceFirst("steps:\n", ASK));
+
+        int exit = acceptSimulated("--model", "demo-pump", "--plan", plan.toString(), "--answer", "look=maybe");
+
+        assertThat(bench.err())
+                .isEqualToNormalizingNewlines(
+                        "pumpwright: 'maybe' is no answer to 'look' of plan 'quick-12v-pump'. Known"
+                                + " are: dry, leaks.\n");
         assertThat(exit).isEqualTo(ExitCode.USAGE);
     }
 

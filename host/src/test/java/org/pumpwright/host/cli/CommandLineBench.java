@@ -2,6 +2,7 @@ package org.pumpwright.host.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -39,7 +40,8 @@ final class CommandLineBench {
     }
 
     CommandLineBench(Path home, Stands.SerialOpener opener) {
-        workshop = new Workshop(home, spare, CLOCK, new Stands(WireTiming.STANDARD, opener), false);
+        workshop =
+                new Workshop(home, spare, CLOCK, new Stands(WireTiming.STANDARD, opener), Reader.nullReader(), false);
     }
 
     private static Path temporary() {

@@ -2,11 +2,14 @@ package org.pumpwright.host.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.bench.BoardProcess;
 import org.pumpwright.host.bench.EmulatedBoard;
 import org.pumpwright.host.bench.TestStands;
+import org.pumpwright.host.datafile.EditedFile;
 
 @Timeout(60)
 final class StandCommandsTest {
@@ -46,6 +49,35 @@ final class StandCommandsTest {
             assertThat(exit).isEqualTo(ExitCode.PASS);
             assertThat(board.history()).noneMatch(pins -> pins.contactorClosed() || pins.duty() > 0);
         }
+    }
+
+    @Test
+    void showTellsWhichCalibrationsAreInDate(@TempDir Path folder) {
+        String flow = "    least_gpm: 0.2\n    certificate: \"none: simulated\"\n";
+        Path stand = new EditedFile(EditedFile.fixture("stands/simulated.yaml"), folder)
+                .with(flow, flow + "    calibrated: 2025-02-28\n    due: 2026-03-01\n");
+
+        int exit = bench.run("stand", "show", "--stand", stand.toString());
+
+        assertThat(bench.out())
+                .contains("meter 0            one K           PAST DUE since 2026-03-01 (certificate none: simulated)")
+                .contains("supply amps        straight line   not calibrated (none: simulated)")
+                .contains(
+                        "! calibration due: meter 0, last day was 2026-03-01; runs on this stand are INVALID until it is"
+                                + " calibrated");
+        assertThat(exit).isEqualTo(ExitCode.PASS);
+    }
+
+    @Test
+    void checkFindsAStandNotFitWhoseFlowMeterIsPastDue(@TempDir Path folder) {
+        String flow = "    least_gpm: 0.2\n    certificate: \"none: simulated\"\n";
+        Path stand = new EditedFile(EditedFile.fixture("stands/simulated.yaml"), folder)
+                .with(flow, flow + "    calibrated: 2025-02-28\n    due: 2026-03-01\n");
+
+        int exit = bench.run("stand", "check", "--stand", stand.toString());
+
+        assertThat(bench.out()).contains("NOT  meter calibration").contains("calibrate the flow meter");
+        assertThat(exit).isEqualTo(ExitCode.STAND);
     }
 
     @Test

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.plan.PlanPoint;
+import org.pumpwright.host.plan.StopRules;
+import org.pumpwright.host.plan.Sweep;
 import org.pumpwright.host.plant.Plant;
 import org.pumpwright.host.plant.PlantReading;
 import org.pumpwright.host.quantity.Duty;
@@ -24,7 +26,8 @@ final class PlantRun {
     private static final double REST_SECONDS = 0.5;
 
     private final Plant plant;
-    private final Plan plan;
+    private final Sweep sweep;
+    private final StopRules stop;
     private final Channels channels;
     private final List<Sample> samples = new ArrayList<>();
     private final List<PointMark> marks = new ArrayList<>();
@@ -35,7 +38,8 @@ final class PlantRun {
 
     private PlantRun(Plant plant, Plan plan, Channels channels) {
         this.plant = plant;
-        this.plan = plan;
+        sweep = (Sweep) plan.steps().get(0);
+        stop = plan.stop();
         this.channels = channels;
     }
 
@@ -51,7 +55,7 @@ final class PlantRun {
         for (double t = 0; t < REST_SECONDS; t += SAMPLE_SECONDS) {
             sample(0);
         }
-        for (PlanPoint point : plan.points()) {
+        for (PlanPoint point : sweep.points()) {
             if (!visit(point)) {
                 return new Ending(Ending.Kind.UNIT_OUT_OF_BOUNDS, "the unit drew more than 28 A for 0.2 s");
             }
@@ -61,33 +65,33 @@ final class PlantRun {
 
     private boolean visit(PlanPoint point) {
         long set = nanos;
-        SettleDetector detector = new SettleDetector(plan.settle().flowChangeShare());
+        SettleDetector detector = new SettleDetector(sweep.settle().flowChangeShare());
         boolean settled = false;
-        while (!settled && nanos - set < 1e9 * (plan.settle().giveUpSeconds() + plan.rampSeconds())) {
+        while (!settled && nanos - set < 1e9 * (sweep.settle().giveUpSeconds() + sweep.rampSeconds())) {
             if (!sample(point.duty().fraction())) {
                 return false;
             }
             detector.addEdges(nanos, count.edges(), count.lastEdgeNanos());
-            settled = detector.settled() && nanos - set >= 1e9 * (plan.settle().leastSeconds() + plan.rampSeconds());
+            settled = detector.settled() && nanos - set >= 1e9 * (sweep.settle().leastSeconds() + sweep.rampSeconds());
         }
         long from = nanos;
         long edges = count.edges();
-        while (nanos - from < 1e9 * plan.measure().leastSeconds()
-                || count.edges() - edges < plan.measure().leastPulses()
+        while (nanos - from < 1e9 * sweep.measure().leastSeconds()
+                || count.edges() - edges < sweep.measure().leastPulses()
                         && count.edges() > edges
-                        && nanos - from < 1e9 * plan.measure().mostSeconds()) {
+                        && nanos - from < 1e9 * sweep.measure().mostSeconds()) {
             if (!sample(point.duty().fraction())) {
                 return false;
             }
         }
-        boolean enough = count.edges() - edges >= plan.measure().leastPulses();
+        boolean enough = count.edges() - edges >= sweep.measure().leastPulses();
         marks.add(new PointMark(point.number(), point.leg(), point.duty(), set, from, nanos, settled, enough));
         return true;
     }
 
     /** One sample of the board; false once the stop rule for current has tripped. */
     private boolean sample(double commanded) {
-        double most = SAMPLE_SECONDS / plan.rampSeconds();
+        double most = SAMPLE_SECONDS / sweep.rampSeconds();
         duty += Math.max(-most, Math.min(most, commanded - duty));
         PlantReading reading = plant.step(SAMPLE_SECONDS, new double[] {duty}, true);
         for (double offset : reading.edgeOffsetsSeconds()[0]) {
@@ -99,8 +103,8 @@ final class PlantRun {
         channels.analogs().forEach(channel -> analogs.set(channel.index(), read(channel, reading)));
         int parts = (int) Math.round(duty * Duty.FULL_PARTS);
         samples.add(new Sample(nanos, List.of(count), analogs, List.of(new Duty(parts)), true, true, true));
-        overAmpsSeconds = reading.amps() > plan.stop().supplyAmpsAbove() ? overAmpsSeconds + SAMPLE_SECONDS : 0;
-        return overAmpsSeconds < plan.stop().forSeconds();
+        overAmpsSeconds = reading.amps() > stop.supplyAmpsAbove() ? overAmpsSeconds + SAMPLE_SECONDS : 0;
+        return overAmpsSeconds < stop.forSeconds();
     }
 
     private static AnalogReading zero() {

@@ -241,7 +241,11 @@ final class SyntheticRun {
 
     private void sample(double duty, double volts, double amps, double pressure, double flow) {
         wanderState = 0.8 * wanderState + 0.6 * random.nextGaussian();
-        double pulses = flow * channels.flowMeter().k().pulsesPerM3() * (1 + wander * wanderState) * PERIOD_NANOS / 1e9;
+        double pulses = flow
+                * channels.flowMeter().k().at(new FlowRate(flow)).pulsesPerM3()
+                * (1 + wander * wanderState)
+                * PERIOD_NANOS
+                / 1e9;
         double before = phase;
         phase += pulses;
         if (Math.floor(phase) > Math.floor(before)) {

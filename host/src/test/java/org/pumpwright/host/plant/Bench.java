@@ -59,11 +59,23 @@ final class Bench {
                 s.leadOhms(),
                 amps,
                 s.freewheelVolts(),
+                s.driveHertz(),
+                s.leadDoublesWatts(),
                 s.nozzleM3PerSecondRootPascal(),
                 s.recirculationM3PerSecondRootPascal(),
                 s.lineSettlingSeconds(),
                 s.ambientKelvin(),
-                s.waterKelvin()));
+                s.waterKelvin(),
+                s.lines()));
+    }
+
+    /** Warming is watched alone: a protector would end it. */
+    static PumpParameters withoutProtector(PumpParameters p) {
+        return p.withCircuit(p.circuit().withProtector(ProtectorParameters.notFitted()));
+    }
+
+    static PumpParameters withDriveAt(PumpParameters p, double hertz) {
+        return p.withStand(p.stand().withDriveAt(hertz));
     }
 
     static double gpm(PumpSteadyState s) {

@@ -35,6 +35,8 @@ class FaultAtlasTest {
             Map.entry("brush +0.25 ohm", p -> PumpFault.BRUSH.applyTo(p, Severity.MODERATE)),
             Map.entry("shorted turns", p -> PumpFault.SHORTED_TURNS.applyTo(p, Severity.MODERATE)),
             Map.entry("suction air 15 %", p -> PumpFault.SUCTION_AIR.applyTo(p, Severity.MODERATE)),
+            Map.entry("torn diaphragm", p -> PumpFault.TORN_DIAPHRAGM.applyTo(p, Severity.SEVERE)),
+            Map.entry("warm, 80 °C", p -> PumpFault.WARM.applyTo(p, Severity.SEVERE)),
             Map.entry("lead +0.15 ohm", p -> PumpFault.LEAD_RESISTANCE.applyTo(p, Severity.MODERATE)),
             Map.entry("supply 12.0 V", p -> PumpFault.LOW_SUPPLY.applyTo(p, Severity.MODERATE)),
             Map.entry("nozzle plugged 40 %", p -> PumpFault.NOZZLE_PLUGGED.applyTo(p, Severity.MODERATE)),
@@ -52,6 +54,8 @@ class FaultAtlasTest {
         "brush +0.25 ohm, -26/-18/-16/-16, -12/-18/-22/-23, 13.30",
         "shorted turns, 0/4/5/5, 58/44/35/31, 12.95",
         "suction air 15 %, -14/-13/-11/-10, -6/-11/-14/-14, 13.24",
+        "torn diaphragm, -30/-27/-24/-21, -14/-31/-40/-43, 13.43",
+        "'warm, 80 °C', 1/2/1/1, 15/17/16/15, 13.05",
         "lead +0.15 ohm, -5/-6/-8/-10, -3/-6/-11/-15, 11.60",
         "supply 12.0 V, -20/-15/-12/-11, -9/-15/-17/-17, 11.46",
         "nozzle plugged 40 %, -9/-15/-19/-26, 28/49/53/40, 12.89",
@@ -88,6 +92,9 @@ class FaultAtlasTest {
         "lead +0.15 ohm, 84, 21",
         "supply 12.0 V, 89, 22",
         "nozzle plugged 40 %, 94, 24",
+        "nozzle worn 40 %, 94, 24",
+        "torn diaphragm, 90, 16",
+        "'warm, 80 °C', 91, 26",
         "recirculation half a nozzle, 72, 19"
     })
     void theFaultChangesTheDeadHeadAsTheAtlasSays(String fault, double psi, double amps) {
@@ -104,7 +111,8 @@ class FaultAtlasTest {
         "shorted turns, 15",
         "supply 12.0 V, 18",
         "one chamber dead, 16",
-        "suction air 15 %, 16"
+        "suction air 15 %, 16",
+        "'warm, 80 °C', 18"
     })
     void onAGridOfWholePercentTheUnitStartsWhereTheAtlasSays(String fault, double percent) {
         double start = PumpSteadyState.startDuty(FAULTS.get(fault).apply(HEALTHY));

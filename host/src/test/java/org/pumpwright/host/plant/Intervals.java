@@ -1,9 +1,12 @@
 package org.pumpwright.host.plant;
 
-/** Statistics of the times between edges. */
-record Intervals(double[] seconds) {
+import java.util.Arrays;
 
-    static Intervals between(double[] edges) {
+/** Statistics of the times between edges. */
+@SuppressWarnings("ArrayRecordComponent") // compared by nobody
+public record Intervals(double[] seconds) {
+
+    public static Intervals between(double[] edges) {
         double[] seconds = new double[edges.length - 1];
         for (int i = 0; i < seconds.length; i++) {
             seconds[i] = edges[i + 1] - edges[i];
@@ -11,7 +14,7 @@ record Intervals(double[] seconds) {
         return new Intervals(seconds);
     }
 
-    double mean() {
+    public double mean() {
         double sum = 0;
         for (double s : seconds) {
             sum += s;
@@ -20,16 +23,16 @@ record Intervals(double[] seconds) {
     }
 
     /** Standard deviation over mean. */
-    double variation() {
+    public double variation() {
         return Math.sqrt(product(0) / seconds.length) / mean();
     }
 
-    double lagOneCorrelation() {
+    public double lagOneCorrelation() {
         return product(1) / product(0);
     }
 
     /** Root mean square over the blades of each blade's mean deviation, over the mean. */
-    double bladePattern(int blades) {
+    public double bladePattern(int blades) {
         double square = 0;
         for (int b = 0; b < blades; b++) {
             double sum = 0;
@@ -42,6 +45,24 @@ record Intervals(double[] seconds) {
             square += deviation * deviation / blades;
         }
         return Math.sqrt(square);
+    }
+
+    /** Percent of the intervals above a multiple of their median. */
+    public double percentAbove(double multiple) {
+        double median = median();
+        return 100.0 * Arrays.stream(seconds).filter(s -> s > multiple * median).count() / seconds.length;
+    }
+
+    /** Percent of the intervals below a multiple of their median. */
+    public double percentBelow(double multiple) {
+        double median = median();
+        return 100.0 * Arrays.stream(seconds).filter(s -> s < multiple * median).count() / seconds.length;
+    }
+
+    public double median() {
+        double[] sorted = seconds.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
     }
 
     private double product(int lag) {

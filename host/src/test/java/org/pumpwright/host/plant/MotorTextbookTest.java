@@ -3,6 +3,7 @@ package org.pumpwright.host.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -58,6 +59,46 @@ class MotorTextbookTest {
         assertThat(s.motorAmps()).isCloseTo(amps, within(1e-4));
     }
 
+    /**
+     * A course exercise gives 0.12 N·m/A and 12 V per 1000 rpm (0.114592 V·s/rad), 1.5 ohm, 10 V. The two constants of
+     * one motor cannot differ, so its torques belong to a motor of the first and its speeds to one of the second.
+     */
+    @Test
+    void whereAnExerciseGivesTwoConstantsTorqueFollowsTheOneAndSpeedTheOther() {
+        PumpParameters byTorque = ideal(10, 1.5, 0.12, NO_FRICTION);
+        PumpParameters bySpeed = ideal(10, 1.5, 12 / (1000 * Math.PI / 30), NO_FRICTION);
+
+        PumpSteadyState loaded = PumpSteadyState.atPressure(byTorque, 1, pressureFor(byTorque, 0.6));
+        PumpSteadyState stalled = PumpSteadyState.atPressure(byTorque, 1, pressureFor(byTorque, 0.8));
+        PumpSteadyState free = PumpSteadyState.atPressure(bySpeed, 1, 0);
+        double fiveAmpsTorque = 5 * bySpeed.motor().torqueConstant();
+        PumpSteadyState atFive = PumpSteadyState.atPressure(bySpeed, 1, pressureFor(bySpeed, fiveAmpsTorque));
+
+        assertThat(loaded.motorAmps()).isCloseTo(5.0, within(1e-4));
+        assertThat(stalled.motorAmps()).isCloseTo(6.6667, within(1e-4));
+        assertThat(Bench.rpm(free)).isCloseTo(833.333, within(0.01));
+        assertThat(Bench.rpm(atFive)).isCloseTo(208.333, within(0.01));
+    }
+
+    /** Textbook, from memory: efficiency is best at the root of no-load times stall current, (1 - sqrt(I0/Is))^2. */
+    @Test
+    void efficiencyIsBestAtTheGeometricMeanOfNoLoadAndStallCurrent() {
+        PumpParameters motor = ideal(12, 0.30, 0.030, 0.045);
+        double bestAmps = Math.sqrt(1.5 * 40);
+
+        double best = efficiency(motor, bestAmps);
+
+        assertThat(best).isCloseTo(Math.pow(1 - Math.sqrt(1.5 / 40), 2), within(1e-4));
+        assertThat(efficiency(motor, bestAmps * 0.9)).isLessThan(best);
+        assertThat(efficiency(motor, bestAmps * 1.1)).isLessThan(best);
+    }
+
+    private static double efficiency(PumpParameters motor, double amps) {
+        double torque = 0.030 * amps - 0.045;
+        PumpSteadyState s = PumpSteadyState.atPressure(motor, 1, pressureFor(motor, torque));
+        return torque * s.speedRadPerSecond() / (12 * s.motorAmps());
+    }
+
     /** 12 V, 0.30 ohm, 0.030 V·s/rad, 0.045 N·m of friction; worked out by hand from the two equations, not published. */
     @ParameterizedTest(name = "{0} N·m")
     @CsvSource({
@@ -85,11 +126,14 @@ class MotorTextbookTest {
                 0,
                 10_000,
                 0,
+                s.driveHertz(),
+                s.leadDoublesWatts(),
                 s.nozzleM3PerSecondRootPascal(),
                 0,
                 s.lineSettlingSeconds(),
                 s.ambientKelvin(),
-                s.waterKelvin());
+                s.waterKelvin(),
+                s.lines());
         return PumpParameters.healthy()
                 .withStand(stiff)
                 .withMotor(new MotorParameters(ohms, 0, constant, friction, friction, leastViscous, 0, 0, 0));

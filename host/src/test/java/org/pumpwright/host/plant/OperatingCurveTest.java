@@ -54,9 +54,11 @@ class OperatingCurveTest {
     void aSwingingCurrentStaysWithinTheSuppliesLimit() {
         OperatingCurve curve = new OperatingCurve(HEALTHY, 0.5, COLD, 0);
 
-        assertThat(curve.withRipple(new OperatingPoint(100, 1e-4, 10), 1.5).motorAmps())
+        assertThat(curve.withRipple(new OperatingPoint(100, 1e-4, MotorCurrent.steady(10, 0.5)), 1.5)
+                        .motorAmps())
                 .isEqualTo(15);
-        assertThat(curve.withRipple(new OperatingPoint(100, 1e-4, 60), 1.5).motorAmps())
+        assertThat(curve.withRipple(new OperatingPoint(100, 1e-4, MotorCurrent.steady(60, 0.5)), 1.5)
+                        .motorAmps())
                 .as("35 A in the lead at half duty")
                 .isEqualTo(70);
     }

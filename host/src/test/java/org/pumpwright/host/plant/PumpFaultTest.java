@@ -27,14 +27,15 @@ class PumpFaultTest {
     }
 
     @Test
-    void fiveFaultsAreTheStands() {
+    void sixFaultsAreTheStands() {
         assertThat(Arrays.stream(PumpFault.values()).filter(PumpFault::ofTheStand))
                 .containsExactly(
                         PumpFault.LEAD_RESISTANCE,
                         PumpFault.LOW_SUPPLY,
                         PumpFault.NOZZLE_PLUGGED,
                         PumpFault.NOZZLE_WORN,
-                        PumpFault.RECIRCULATION_OPEN);
+                        PumpFault.RECIRCULATION_OPEN,
+                        PumpFault.HOSES_UNPURGED);
     }
 
     @ParameterizedTest
@@ -43,8 +44,7 @@ class PumpFaultTest {
         for (Severity severity : Severity.values()) {
             PumpParameters p = fault.applyTo(HEALTHY, severity);
             boolean standChanged = !p.stand().equals(HEALTHY.stand());
-            boolean unitChanged =
-                    !p.motor().equals(HEALTHY.motor()) || !p.head().equals(HEALTHY.head());
+            boolean unitChanged = !p.withStand(HEALTHY.stand()).equals(HEALTHY);
 
             assertThat(standChanged).isEqualTo(fault.ofTheStand());
             assertThat(unitChanged).isEqualTo(!fault.ofTheStand() && fault != PumpFault.HEALTHY);
@@ -55,7 +55,18 @@ class PumpFaultTest {
     @ParameterizedTest
     @EnumSource(
             mode = EnumSource.Mode.EXCLUDE,
-            names = {"HEALTHY", "SEIZED", "OPEN_CIRCUIT"})
+            names = {
+                "HEALTHY",
+                "SEIZED",
+                "OPEN_CIRCUIT",
+                "INTERMITTENT",
+                "THERMAL_PROTECTOR",
+                "PRESSURE_SWITCH_LOW",
+                "PRESSURE_SWITCH_STICKING",
+                "COLD_STIFF",
+                "POLARITY",
+                "HOSES_UNPURGED"
+            })
     void aGraverFaultMovesTheUnitFartherFromHealthyAtTopDuty(PumpFault fault) {
         double mild = distance(fault, Severity.MILD);
         double moderate = distance(fault, Severity.MODERATE);

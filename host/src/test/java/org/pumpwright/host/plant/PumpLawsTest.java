@@ -39,9 +39,11 @@ class PumpLawsTest {
         PumpSteadyState s = PumpSteadyState.of(p, duty);
 
         double feedOhms = p.stand().supplyOhms() + p.stand().leadOhms();
-        double voltsWhileConducting = s.terminalVolts() - (1 - duty) * s.motorAmps() * feedOhms;
+        double voltsWhileConducting = s.terminalVolts() - (1 - duty) * s.batteryAmps() / duty * feedOhms;
         double supplied = voltsWhileConducting * s.batteryAmps();
-        double used = electricalLosses(p, s) + frictionLosses(p, s) + chamberWatts(p, s);
+        double leaked =
+                duty * voltsWhileConducting * voltsWhileConducting / p.circuit().caseLeakOhms();
+        double used = leaked + electricalLosses(p, s) + frictionLosses(p, s) + chamberWatts(p, s);
         assertThat(used).isCloseTo(supplied, within(1e-7 * (1 + supplied)));
     }
 
@@ -77,7 +79,8 @@ class PumpLawsTest {
 
     /** Copper, brushes and the freewheel path, which carries the motor current while the switch is off. */
     private static double electricalLosses(PumpParameters p, PumpSteadyState s) {
-        double ohms = p.motor().resistanceOhms() + p.motor().contactOhms();
+        double copper = 1 + 0.00393 * p.arrival().warmerKelvin();
+        double ohms = p.motor().resistanceOhms() * copper + p.motor().contactOhms();
         double drops = p.motor().brushVolts() + (1 - s.duty()) * p.stand().freewheelVolts();
         return s.motorAmps() * (s.motorAmps() * ohms + drops);
     }

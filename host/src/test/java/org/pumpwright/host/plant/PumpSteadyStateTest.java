@@ -128,7 +128,7 @@ class PumpSteadyStateTest {
     void withoutDutyNothingMovesAndTheSupplyIsUnloaded() {
         PumpSteadyState s = PumpSteadyState.of(HEALTHY, 0);
 
-        assertThat(s).isEqualTo(new PumpSteadyState(0, 0, 0, 0, 0, 0, 13.8));
+        assertThat(s).isEqualTo(new PumpSteadyState(0, 0, 0, 0, 0, 0, 0, 13.8));
     }
 
     @ParameterizedTest(name = "{0} % duty")

@@ -16,14 +16,14 @@ class SensorErrorsTest {
 
     @Test
     void gainsAndOffsetsAreWhatTheReadingDiffersBy() {
-        SensorErrors errors = new SensorErrors(0, 0.02, 0.1, -0.01, 0.05, 5000, 0.7, 0, 0, 0, 0);
+        SensorErrors errors = new SensorErrors(0, 0.02, 0.1, -0.01, 0.05, 0.03, 5000, 0.7, 0, 0, 0, 0);
         PlantReading truth = new Bench(HEALTHY, SensorErrors.none(), 1).hold(0.8, 5);
 
         PlantReading read = new Bench(HEALTHY, errors, 1).hold(0.8, 5);
 
         assertThat(read.amps()).isCloseTo(truth.amps() * 1.02 + 0.1, within(1e-9));
         assertThat(read.voltsAtPins()).isCloseTo(truth.voltsAtPins() * 0.99 + 0.05, within(1e-9));
-        assertThat(read.pressurePa()).isCloseTo(truth.pressurePa() + 5000, within(1e-6));
+        assertThat(read.pressurePa()).isCloseTo(truth.pressurePa() * 1.03 + 5000, within(1e-6));
         assertThat(read.waterTemperatureKelvin()).isCloseTo(293.15 + 0.7, within(1e-9));
     }
 
@@ -56,6 +56,28 @@ class SensorErrorsTest {
     }
 
     @Test
+    void gainsDriftATenthOfAPercentAMonthAndOffsetsStay() {
+        double[] drifts = LongStream.range(0, 2000)
+                .mapToDouble(seed -> SensorErrors.none().after(12, seed).voltsRelative())
+                .toArray();
+        SensorErrors old = SensorErrors.drawn(3).after(12, 3);
+
+        assertThat(deviation(drifts)).isCloseTo(0.012, within(0.0008));
+        assertThat(old).isEqualTo(SensorErrors.drawn(3).after(12, 3));
+        assertThat(old.ampsOffset()).isEqualTo(SensorErrors.drawn(3).ampsOffset());
+        assertThat(SensorErrors.drawn(3).after(0, 3)).isEqualTo(SensorErrors.drawn(3));
+    }
+
+    @Test
+    void twiceTheAgeIsTwiceTheDrift() {
+        SensorErrors one = SensorErrors.none().after(6, 7);
+        SensorErrors two = SensorErrors.none().after(12, 7);
+
+        assertThat(two.meterRelative()).isCloseTo(2 * one.meterRelative(), within(1e-15));
+        assertThat(two.pressureRelative()).isCloseTo(2 * one.pressureRelative(), within(1e-15));
+    }
+
+    @Test
     void aDrawRepeatsWithItsSeed() {
         assertThat(SensorErrors.drawn(3)).isEqualTo(SensorErrors.drawn(3)).isNotEqualTo(SensorErrors.drawn(4));
     }
@@ -73,7 +95,7 @@ class SensorErrorsTest {
 
     @Test
     void aNegativeNoiseIsRefused() {
-        assertThatThrownBy(() -> new SensorErrors(0, 0, 0, 0, 0, 0, 0, -1, 0, 0, 0))
+        assertThatThrownBy(() -> new SensorErrors(0, 0, 0, 0, 0, 0, 0, 0, -1, 0, 0, 0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("current noise -1.00000 A is outside 0.00000 to 100.000 A");
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The motor warming at a held duty from 20 °C, against figures computed from the model of docs/metrology/plant.md by an
@@ -13,7 +15,7 @@ class WarmUpTest {
 
     @Test
     void atFullDutyTheAmpsClimbAndTheFlowHardlyMoves() {
-        Bench bench = Bench.of(PumpParameters.healthy());
+        Bench bench = Bench.of(Bench.withoutProtector(PumpParameters.healthy()));
 
         assertThat(bench.hold(1, 60).amps()).as("1 min").isCloseTo(13.6, within(0.051));
         assertThat(bench.hold(1, 240).amps()).as("5 min").isCloseTo(14.5, within(0.051));
@@ -24,9 +26,18 @@ class WarmUpTest {
         assertThat(bench.gallonsPerMinute()).as("30 min").isCloseTo(4.00, within(0.0051));
     }
 
+    @ParameterizedTest(name = "{0} min")
+    @CsvSource({"10, 81", "20, 104", "30, 123"})
+    void atFullDutyTheWindingReachesTheseTemperatures(double minutes, double celsius) {
+        Bench bench = Bench.of(Bench.withoutProtector(PumpParameters.healthy()));
+        bench.hold(1, 60 * minutes);
+
+        assertThat(bench.plant.windingKelvin() - UsUnits.ZERO_CELSIUS_KELVIN).isCloseTo(celsius, within(0.6));
+    }
+
     @Test
     void atHalfDutyTenMinutesAddOnePercentOfFlowAndThreeOfAmps() {
-        Bench bench = Bench.of(PumpParameters.healthy());
+        Bench bench = Bench.of(Bench.withoutProtector(PumpParameters.healthy()));
         double coldAmps = bench.hold(0.5, 8).amps();
         double coldFlow = bench.gallonsPerMinute();
 
@@ -38,7 +49,8 @@ class WarmUpTest {
 
     @Test
     void aMotorLeftAloneCoolsBackToItsFirstAmps() {
-        PumpParameters quick = PumpParameters.healthy().withThermal(new ThermalParameters(18, 0.55, 19, 0.75));
+        PumpParameters quick =
+                Bench.withoutProtector(PumpParameters.healthy()).withThermal(new ThermalParameters(18, 0.55, 19, 0.75));
         Bench bench = Bench.of(quick);
         double cold = bench.hold(1, 4).amps();
         double warm = bench.hold(1, 60).amps();

@@ -16,9 +16,10 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.finding.Finding;
+import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.FlowRate;
-import org.pumpwright.host.quantity.KFactor;
 import org.pumpwright.host.quantity.Uncertain;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
@@ -82,6 +83,7 @@ final class DrawnRecords {
                 some(this::text),
                 some(() -> new StandCheck(text(), random.nextBoolean(), text(), text())),
                 some(this::feature),
+                some(this::finding),
                 some(() -> new Cause(text(), text(), text())),
                 text(),
                 text(),
@@ -101,6 +103,15 @@ final class DrawnRecords {
                 random.nextBoolean());
     }
 
+    private Finding finding() {
+        Finding.Outcome outcome = random.nextBoolean()
+                ? new Finding.Word(text())
+                : new Finding.Figure(
+                        new Uncertain(number(), Math.abs(number()), 1 + random.nextDouble()),
+                        choice(FindingUnit.values()));
+        return new Finding(text(), text(), outcome, text());
+    }
+
     private Trace trace() {
         int meters = random.nextInt(3);
         int analogs = random.nextInt(5);
@@ -111,21 +122,18 @@ final class DrawnRecords {
     private Channels channels() {
         MeterChannel meter = new MeterChannel(
                 random.nextInt(2),
-                new KFactor(1 + random.nextDouble() * 1e6),
+                DrawnCalibrations.kCurve(random),
                 random.nextDouble(),
                 new FlowRate(number()),
-                text());
+                DrawnCalibrations.certificate(random, text()));
         List<AnalogChannel> analogs = new ArrayList<>();
         for (ChannelRole role : ChannelRole.values()) {
             if (random.nextBoolean()) {
                 analogs.add(new AnalogChannel(
                         role,
                         random.nextInt(4),
-                        number(),
-                        1 + random.nextDouble(),
-                        random.nextDouble(),
-                        random.nextDouble(),
-                        text()));
+                        DrawnCalibrations.calibration(random, role),
+                        DrawnCalibrations.certificate(random, text())));
             }
         }
         return new Channels(List.of(meter), analogs);

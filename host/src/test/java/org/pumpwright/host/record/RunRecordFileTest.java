@@ -317,4 +317,16 @@ class RunRecordFileTest {
                 run.grade(),
                 trace);
     }
+
+    @Test
+    void findingsAreWrittenWithTheirUnitAndOnlyWhereThereAreSome() throws Exception {
+        assertThat(Files.readString(written(SampleRecords.readings())))
+                .contains("\"findings\": [{", "\"name\": \"start duty\"", "\"unit\": \"share\"", "\"value\": 0.152")
+                .contains("\"word\": \"10 of 10\"");
+    }
+
+    @Test
+    void aRecordWithoutFindingsHasNoListOfThem() throws Exception {
+        assertThat(Files.readString(written(FAIL))).doesNotContain("\"findings\"");
+    }
 }

@@ -211,4 +211,14 @@ class HtmlReportTest {
             assertThat(html).contains(">" + printer.limits(feature) + "<");
         }
     }
+
+    @Test
+    void whatTheStepsReadStandsInATable() {
+        assertThat(page(SampleRecords.readings()))
+                .contains("<h2>What the steps read</h2>", "expanded uncertainty, k = 2")
+                .containsSubsequence(">start duty<", ">15.20<", ">± 0.58<", ">%<", "at 1 % a second")
+                .containsSubsequence(">starts<", "colspan=\"3\">10 of 10<", "74 %");
+        assertThat(page(SampleRecords.manual())).contains("MANUAL - NOT GRADED");
+        assertThat(page(SampleRecords.pass())).doesNotContain("What the steps read");
+    }
 }

@@ -46,6 +46,8 @@ class PaperSamplesTest {
         samples.put("invalid", SampleRecords.invalid());
         samples.put("stopped", SampleRecords.stoppedByBoard());
         samples.put("no-curve", SampleRecords.withoutCurve());
+        samples.put("readings", SampleRecords.readings());
+        samples.put("manual", SampleRecords.manual());
         return samples;
     }
 }

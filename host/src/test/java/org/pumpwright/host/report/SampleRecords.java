@@ -10,6 +10,9 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.finding.Finding;
+import org.pumpwright.host.grade.finding.FindingUnit;
+import org.pumpwright.host.quantity.Uncertain;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
@@ -189,6 +192,127 @@ public final class SampleRecords {
                 "",
                 false);
         return run(SampleSweep.healthy(), Optional.empty(), grade);
+    }
+
+    /** A run of a plan that judges nothing, with one finding of each kind. */
+    public static RunRecord readings() {
+        Grade grade = new Grade(
+                Verdict.NOT_TESTED,
+                List.of("this plan judges nothing; its readings are below"),
+                checks(),
+                List.of(),
+                findings(),
+                List.of(),
+                "look at the readings; a verdict needs a plan that judges",
+                "",
+                false);
+        RunRecord run = withPlan(run(SampleSweep.healthy(), Optional.empty(), grade), "full-12v-pump v1");
+        return with(
+                run,
+                run.ending(),
+                grade,
+                new Trace(SampleSweep.CHANNELS, run.trace().samples(), List.of()));
+    }
+
+    /** The same, driven by hand. */
+    public static RunRecord manual() {
+        return withPlan(readings(), "manual v1");
+    }
+
+    private static List<Finding> findings() {
+        return List.of(
+                figure(
+                        "standstill",
+                        "resistance at rest",
+                        0.4841,
+                        0.0239,
+                        FindingUnit.OHMS,
+                        "3 of 3 pulses, 0.478 to 0.489 ohm"),
+                figure(
+                        "ramp",
+                        "start duty",
+                        0.1520,
+                        0.0029,
+                        FindingUnit.SHARE,
+                        "at 1 % a second; first pulses 0.21 s apart"),
+                figure(
+                        "ramp",
+                        "stop duty",
+                        0.0871,
+                        0.0029,
+                        FindingUnit.SHARE,
+                        "at 1 % a second; last pulses 0.30 s apart"),
+                new Finding(
+                        "starts",
+                        "starts",
+                        new Finding.Word("10 of 10"),
+                        "with 95 % confidence at least 74 % of such starts succeed"),
+                figure(
+                        "starts",
+                        "time to run",
+                        0.412,
+                        0.016,
+                        FindingUnit.SECONDS,
+                        "from the command to lasting pulses, mean of 10, longest 0.44 s"),
+                figure("soak", "drift of the flow", -0.0104, 0.0014, FindingUnit.SHARE, "in 10 minutes, from 590 s"),
+                figure(
+                        "soak",
+                        "drift of the amps",
+                        0.0002,
+                        0.0031,
+                        FindingUnit.SHARE,
+                        "in 10 minutes, from 590 s, 6.21 A on average"),
+                new Finding("soak", "thermal trip", new Finding.Word("none"), "in 600 s at 75 %"),
+                figure(
+                        "dead-head",
+                        "pressure, outlet closed",
+                        413_685,
+                        3_000,
+                        FindingUnit.PASCALS,
+                        "readings from 59.1 psi to 60.9 psi"),
+                figure("dead-head", "supply amps, outlet closed", 9.41, 0.06, FindingUnit.AMPS, "at 100 %"),
+                figure(
+                        "off",
+                        "flow at zero command",
+                        0,
+                        7.3e-6,
+                        FindingUnit.M3_PER_SECOND,
+                        "0 pulses in 10.0 s; the meter is good from 0.20 gal/min"),
+                figure(
+                        "fuse-holder",
+                        "resistance",
+                        0.00312,
+                        0.00021,
+                        FindingUnit.OHMS,
+                        "volts over amps from 3 loads, 10.1 A apart"),
+                figure("sweep", "K at 70 %, up", 792_516, 4_000, FindingUnit.PULSES_PER_M3, "master: 3.51 gal/min"),
+                figure(
+                        "hot",
+                        "winding temperature",
+                        71.2,
+                        6.1,
+                        FindingUnit.CELSIUS,
+                        "brushes and leads make it seem too cool"));
+    }
+
+    private static Finding figure(
+            String step, String name, double value, double uncertainty, FindingUnit unit, String note) {
+        return new Finding(step, name, new Finding.Figure(Uncertain.of(value, uncertainty), unit), note);
+    }
+
+    private static RunRecord withPlan(RunRecord run, String plan) {
+        return new RunRecord(
+                run.id(),
+                run.startedAt(),
+                run.software(),
+                run.subject(),
+                run.stand(),
+                run.conditions(),
+                plan,
+                run.curve(),
+                run.ending(),
+                run.grade(),
+                run.trace());
     }
 
     /** The same run with a serial number of one's choice. */

@@ -3,6 +3,8 @@ package org.pumpwright.host.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.pumpwright.host.calibration.Certificate;
+import org.pumpwright.host.calibration.KCurve;
 import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
@@ -24,10 +26,14 @@ import org.pumpwright.host.trace.Trace;
 final class SampleSweep {
     static final Channels CHANNELS = new Channels(
             List.of(new MeterChannel(
-                    0, KFactor.ofPulsesPerUsGallon(3000), 0.005, FlowRate.ofGallonsPerMinute(0.2), "none: simulated")),
+                    0,
+                    KCurve.constant(KFactor.ofPulsesPerUsGallon(3000)),
+                    0.005,
+                    FlowRate.ofGallonsPerMinute(0.2),
+                    Certificate.undated("none: simulated"))),
             List.of(
-                    new AnalogChannel(ChannelRole.VOLTS_AT_PINS, 0, 0, 20, 0.001, 0.01, "none: simulated"),
-                    new AnalogChannel(ChannelRole.SUPPLY_AMPS, 1, 0, 40, 0.005, 0.03, "none: simulated")));
+                    AnalogChannel.straight(ChannelRole.VOLTS_AT_PINS, 0, 0, 20, 0.001, 0.01, "none: simulated"),
+                    AnalogChannel.straight(ChannelRole.SUPPLY_AMPS, 1, 0, 40, 0.005, 0.03, "none: simulated")));
 
     private static final double[] PERCENT = {20, 30, 50, 75, 100};
     private static final Set<Double> JUDGED = Set.of(30.0, 50.0, 100.0);

@@ -75,4 +75,26 @@ class TextReportTest {
         assertThat(AsciiText.of("20 °C ± 1 µΩ – Müller Łódź \u001b[31m"))
                 .isEqualTo("20 deg C +- 1 uohm - Muller ?odz ?[31m");
     }
+
+    @Test
+    void whatTheStepsReadStandsWithItsExpandedUncertainty() {
+        assertThat(page(SampleRecords.readings()))
+                .contains("What the steps read; nothing is judged on these (+- U: k = 2)")
+                .contains("    start duty                             15.20 +- 0.58 %\n")
+                .contains("    starts                                 10 of 10\n")
+                .contains("    drift of the flow                      -1.04 +- 0.28 %\n")
+                .contains("    pressure, outlet closed                60.00 +- 0.87 psi\n")
+                .contains("    flow at zero command                   0.00 +- 0.23 gal/min\n")
+                .contains("    resistance                             3.12 +- 0.42 mohm\n")
+                .contains("    K at 70 %, up                          3000 +- 30 pulses/gal\n")
+                .contains("    winding temperature                    71 +- 12 deg C\n")
+                .doesNotContain("No point of the plan was finished");
+        assertThat(page(SampleRecords.pass())).doesNotContain("What the steps read");
+    }
+
+    @Test
+    void aRunByHandIsNeverGraded() {
+        assertThat(page(SampleRecords.manual())).contains("*** MANUAL - NOT GRADED");
+        assertThat(page(SampleRecords.readings())).doesNotContain("MANUAL");
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -36,14 +37,17 @@ class PulseFrequencyTest {
         Random random = new Random(edges);
         int runs = 4000;
         double[] periods = new double[runs];
-        double claimed = 0;
+        double[] claims = new double[runs];
         for (int run = 0; run < runs; run++) {
             double[] seconds = PulseTrains.even(1 / period, edges, i -> jitter * random.nextGaussian());
             Uncertain found = PulseFrequency.hertz(PulseTrains.whole(seconds), edges * period);
             periods[run] = 1 / found.value();
             double u = found.relative() * period;
-            claimed += u * u / runs;
+            claims[run] = u * u;
         }
+        // The median: one white train in twenty is taken for a slow one and states far more.
+        Arrays.sort(claims);
+        double claimed = claims[runs / 2];
         double expected = varianceForUnitJitter * jitter * jitter;
         double seen = Math.pow(Statistics.deviation(periods), 2);
         assertThat(seen / expected).isBetween(0.93, 1.07);

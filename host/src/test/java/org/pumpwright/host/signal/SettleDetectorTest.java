@@ -162,4 +162,40 @@ class SettleDetectorTest {
                 .isThrownBy(() -> new SettleDetector(0))
                 .withMessageStartingWith("share of change is 0.0");
     }
+
+    /** At 5 pulses a second 2 s would hold ten; the window grows until it holds 24. */
+    @Test
+    void aSlowMeterIsWatchedUntilItHasGivenTwentyPulses() {
+        SettleDetector detector = new SettleDetector(SHARE);
+        double settledAt = 0;
+        for (int i = 0; i <= 500 && settledAt == 0; i++) {
+            long edges = (long) Math.floor(i * 0.02 * 5 + 0.3);
+            detector.addEdges(i * 20_000_000L, edges, Math.round((edges - 0.3) / 5 * 1e9));
+            settledAt = detector.settled() ? i * 0.02 : 0;
+        }
+        assertThat(settledAt).isBetween(4.0, 6.0);
+    }
+
+    @Test
+    void aFlowThatStopsHasSettledAtNothingAfterAWindow() {
+        SettleDetector detector = new SettleDetector(SHARE);
+        double settledAt = 0;
+        for (int i = 0; i <= 400; i++) {
+            long edges = Math.min(i * 2, 200);
+            detector.addEdges(i * 20_000_000L, edges, edges * 10_000_000L);
+            settledAt = detector.settled() && settledAt == 0 && i > 130 ? i * 0.02 : settledAt;
+        }
+        assertThat(settledAt).isBetween(3.9, 4.2);
+    }
+
+    /** The crest of an overshoot has no slope, but its means follow each other and lie far apart. */
+    @Test
+    void theCrestOfAnOvershootIsNotSettled() {
+        SettleDetector detector = new SettleDetector(SHARE);
+        for (int i = 0; i <= 200; i++) {
+            double seconds = i * 0.02;
+            detector.addValue(i * 20_000_000L, 100 * (1 - 0.05 * (seconds - 2) * (seconds - 2)));
+            assertThat(detector.settled()).as("at %.2f s", seconds).isFalse();
+        }
+    }
 }

@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.pumpwright.host.calibration.Certificate;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.datafile.EditedFile;
 import org.pumpwright.host.quantity.FlowRate;
@@ -36,15 +38,16 @@ class StandFileTest {
         assertThat(stand.title()).isEqualTo("Simulated stand (no hardware)");
         assertThat(stand.connection()).isEqualTo(new Connection.Simulated());
         assertThat(stand.driver()).isEqualTo("shop-7k8");
-        assertThat(stand.nozzle()).isEqualTo("n-0.60");
+        assertThat(stand.nozzle().id()).isEqualTo("n-0.60");
+        assertThat(stand.nozzleBehind(0)).isEqualTo(stand.nozzle());
         assertThat(stand.fluid()).isEqualTo("water");
         assertThat(stand.supplyVolts()).isEqualTo(13.8);
         assertThat(stand.channels().meters())
                 .extracting(MeterChannel::certificate)
-                .containsOnly("none: simulated");
+                .containsOnly(Certificate.undated("none: simulated"));
         assertThat(stand.channels().analogs())
                 .extracting(AnalogChannel::certificate)
-                .containsOnly("none: simulated");
+                .containsOnly(Certificate.undated("none: simulated"));
     }
 
     @Test
@@ -62,13 +65,49 @@ class StandFileTest {
                         new Connection.Serial(Optional.of("/dev/ttyUSB0"), 115_200, Optional.of("0123456789012345")));
     }
 
+    @Test
+    void theReliefCheckHasItsDays() throws DataFileException {
+        assertThat(StandFile.read(SIMULATED).reliefCheck())
+                .contains(new Certificate(
+                        "none: simulated, the relief valve of a stand that is not there",
+                        Optional.of(LocalDate.of(2026, 1, 1)),
+                        Optional.of(LocalDate.of(2099, 12, 31))));
+        assertThat(StandFile.read(BENCH).reliefCheck()).isEmpty();
+    }
+
+    @Test
+    void aReliefCheckThatIsDueBeforeItWasMadeIsRefused() {
+        assertRefused(
+                new EditedFile(SIMULATED, folder).with("due: 2099-12-31", "due: 2025-12-31"),
+                ":70: relief_check.due is \"2025-12-31\", which is before checked, 2026-01-01");
+    }
+
+    @Test
+    void aReliefCheckWithoutALastDayIsRefused() {
+        assertRefused(
+                new EditedFile(SIMULATED, folder).with("  due: 2099-12-31", ""),
+                ":67: relief_check.due is missing, add it: allowed is a day such as 2026-01-31");
+    }
+
+    @Test
+    void theSimulatedStandHasALargeMeterTooWhoseKFallsAtLowFlow() throws DataFileException {
+        MeterChannel large =
+                StandFile.read(SIMULATED).channels().withFlowMeter(1).flowMeter();
+        assertThat(large.k().at(FlowRate.ofGallonsPerMinute(15)).pulsesPerUsGallon())
+                .isCloseTo(600, within(1e-9));
+        assertThat(large.k().at(FlowRate.ofGallonsPerMinute(1)).pulsesPerUsGallon())
+                .isCloseTo(572, within(1e-9));
+        assertThat(large.least()).isEqualTo(FlowRate.ofGallonsPerMinute(1));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"simulated", "serial"})
     void theChannelsAreConvertedToSi(String name) throws DataFileException {
         StandDescription stand = StandFile.read(EditedFile.fixture("stands/" + name + ".yaml"));
         MeterChannel meter = stand.channels().flowMeter();
         assertThat(meter.index()).isZero();
-        assertThat(meter.k().pulsesPerUsGallon()).isCloseTo(3000, within(1e-9));
+        assertThat(meter.k().at(FlowRate.ofGallonsPerMinute(2)).pulsesPerUsGallon())
+                .isCloseTo(3000, within(1e-9));
         assertThat(meter.relativeUncertainty()).isEqualTo(0.005);
         assertThat(meter.least()).isEqualTo(FlowRate.ofGallonsPerMinute(0.2));
 
@@ -92,7 +131,7 @@ class StandFileTest {
 
     @Test
     void theNozzleGivesItsFlowAtTheRootOfThePressure() throws DataFileException {
-        double atRootPascal = StandFile.read(SIMULATED).nozzleM3PerSecondPerRootPascal();
+        double atRootPascal = StandFile.read(SIMULATED).nozzle().m3PerSecondPerRootPascal();
         FlowRate at25Psi =
                 new FlowRate(atRootPascal * Math.sqrt(Pressure.ofPsi(25).pascals()));
         assertThat(at25Psi.gallonsPerMinute()).isCloseTo(0.60 * 5, within(1e-9));
@@ -104,7 +143,7 @@ class StandFileTest {
         Path file = without(role);
         assertRefused(
                 file,
-                ":15: analogs has no channel with role " + role + ", without which no unit can be judged: add it");
+                ":27: analogs has no channel with role " + role + ", without which no unit can be judged: add it");
     }
 
     @Test
@@ -118,20 +157,20 @@ class StandFileTest {
     void aChannelInTheUnitOfAnotherRoleIsRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("amps_at_zero: 0", "volts_at_zero: 0");
         assertRefused(file, """
-                :23: analogs[1].amps_at_zero is missing, add it: allowed is -1000 to 1000 (A)
-                :25: analogs[1].volts_at_zero is not known here; did you mean amps_at_zero?""");
+                :35: analogs[1].amps_at_zero is missing, add it: allowed is -1000 to 1000 (A)
+                :37: analogs[1].volts_at_zero is not known here; did you mean amps_at_zero?""");
     }
 
     @Test
     void twoChannelsOnOneInputAreRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("index: 3", "index: 2");
-        assertRefused(file, ":40: analogs[3].index is 2, which is taken in line 33 already");
+        assertRefused(file, ":52: analogs[3].index is 2, which is taken in line 45 already");
     }
 
     @Test
     void aChannelWithoutASpanIsRefused() {
         Path file = new EditedFile(SIMULATED, folder).with("volts_at_full_scale: 20", "volts_at_full_scale: 0.0");
-        assertRefused(file, ":19: analogs[0].volts_at_full_scale is 0.0, it must differ from volts_at_zero");
+        assertRefused(file, ":31: analogs[0].volts_at_full_scale is 0.0, it must differ from volts_at_zero");
     }
 
     @Test
@@ -163,8 +202,9 @@ class StandFileTest {
         assertThat(channel.index()).isEqualTo(index);
         assertThat(channel.si(0)).isCloseTo(zero, within(1e-6));
         assertThat(channel.si(FULL_SCALE)).isCloseTo(fullScale, within(1e-6));
-        assertThat(channel.relativeUncertainty()).isEqualTo(gain);
-        assertThat(channel.offsetUncertainty()).isCloseTo(offset, within(1e-9));
+        assertThat(channel.calibrationUncertainty(zero)).isCloseTo(offset, within(1e-9));
+        double atFullScale = Math.hypot(gain * (fullScale - zero), offset);
+        assertThat(channel.calibrationUncertainty(fullScale)).isCloseTo(atFullScale, within(1e-6));
     }
 
     private static void assertRefused(Path file, String problems) {

@@ -4,17 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.pumpwright.host.calibration.Certificate;
+import org.pumpwright.host.calibration.MonitorAmps;
+import org.pumpwright.host.calibration.MonitorVolts;
+import org.pumpwright.host.calibration.UncertaintyParts;
 
 final class AnalogChannelTest {
-    private final AnalogChannel amps = new AnalogChannel(ChannelRole.SUPPLY_AMPS, 1, 0, 40, 0.005, 0.03, "none");
+    private static final Certificate NONE = Certificate.undated("none");
+
+    private final AnalogChannel amps = AnalogChannel.straight(ChannelRole.SUPPLY_AMPS, 1, 0, 40, 0.005, 0.03, "none");
 
     /** A ratiometric pressure sensor, 0.5 V to 4.5 V for 0 to 100 kPa on 5 V: the straight line through both ends. */
     private final AnalogChannel pressure =
-            new AnalogChannel(ChannelRole.OUTLET_PRESSURE, 2, -12_500, 125_000, 0, 500, "none");
+            AnalogChannel.straight(ChannelRole.OUTLET_PRESSURE, 2, -12_500, 125_000, 0, 500, "none");
 
     @Property(seed = "4")
     void aCodeSurvivesItsPhysicalValue(@ForAll @IntRange(min = 0, max = 65535) int code) {
@@ -23,15 +30,17 @@ final class AnalogChannelTest {
     }
 
     @Test
-    void aRatiometricSensorReadsItsEnds() {
-        assertThat(pressure.si(65_536 * 0.1)).isCloseTo(0, within(1e-9));
-        assertThat(pressure.si(65_536 * 0.9)).isCloseTo(100_000, within(1e-6));
-    }
-
-    @Test
     void valuesBeyondTheConverterStayAtItsEnds() {
         assertThat(amps.code(-3)).isZero();
         assertThat(amps.code(55)).isEqualTo(65_535);
+    }
+
+    @Test
+    void aReverseCurrentOfAMonitorIsNothingToASampleWithoutSign() {
+        MonitorAmps shunt = new MonitorAmps(0.002, OptionalDouble.of(0.001), UncertaintyParts.of(0, 0));
+        AnalogChannel channel = new AnalogChannel(ChannelRole.SUPPLY_AMPS, 1, shunt, NONE);
+        assertThat(channel.code(-3)).isZero();
+        assertThat(channel.code(3)).isEqualTo(3000);
     }
 
     @Test
@@ -42,7 +51,14 @@ final class AnalogChannelTest {
 
     @Test
     void aChannelWithoutSpanIsRefused() {
-        assertThatThrownBy(() -> new AnalogChannel(ChannelRole.SUPPLY_AMPS, 1, 0, 0, 0, 0, "none"))
-                .hasMessage("span of channel 1 is 0, it must not be");
+        assertThatThrownBy(() -> AnalogChannel.straight(ChannelRole.SUPPLY_AMPS, 1, 0, 0, 0, 0, "none"))
+                .hasMessage("the span of a straight line is 0, it must not be");
+    }
+
+    @Test
+    void aCalibrationOfAnotherQuantityIsRefused() {
+        MonitorVolts bus = new MonitorVolts(UncertaintyParts.of(0, 0));
+        assertThatThrownBy(() -> new AnalogChannel(ChannelRole.SUPPLY_AMPS, 1, bus, NONE))
+                .hasMessage("a monitor's bus voltage reads volts at the pins, not supply amps");
     }
 }

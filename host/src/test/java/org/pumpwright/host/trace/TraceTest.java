@@ -6,13 +6,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.pumpwright.host.calibration.Certificate;
+import org.pumpwright.host.calibration.KCurve;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.KFactor;
 
 final class TraceTest {
-    private final Channels channels =
-            new Channels(List.of(new MeterChannel(0, new KFactor(1000), 0.005, new FlowRate(0), "none")), List.of());
+    private final Channels channels = new Channels(
+            List.of(new MeterChannel(
+                    0, KCurve.constant(new KFactor(1000)), 0.005, new FlowRate(0), Certificate.undated("none"))),
+            List.of());
 
     private final Trace trace = new Trace(channels, samplesAt(0, 20, 40, 60, 80), List.of());
 
@@ -39,8 +43,8 @@ final class TraceTest {
 
     @Test
     void aStandWithoutAMeterOrWithTwoChannelsOfOneRoleIsRefused() {
-        AnalogChannel volts = new AnalogChannel(ChannelRole.VOLTS_AT_PINS, 0, 0, 20, 0, 0, "none");
-        AnalogChannel again = new AnalogChannel(ChannelRole.VOLTS_AT_PINS, 1, 0, 20, 0, 0, "none");
+        AnalogChannel volts = AnalogChannel.straight(ChannelRole.VOLTS_AT_PINS, 0, 0, 20, 0, 0, "none");
+        AnalogChannel again = AnalogChannel.straight(ChannelRole.VOLTS_AT_PINS, 1, 0, 20, 0, 0, "none");
 
         assertThatThrownBy(() -> new Channels(List.of(), List.of(volts)))
                 .hasMessage("a stand needs a meter: none is described");

@@ -39,12 +39,15 @@ public final class SimulatedBoard {
     /** PWM frequency of the simulated drive, Hz: that of the microcontroller board, so that one curve serves both. */
     public static final int PWM_HZ = 7812;
 
+    /** PWM frequency of its valve drive, Hz. */
+    public static final int VALVE_PWM_HZ = 7812;
+
     private static final int MASK_U16 = 0xFFFF;
 
     private final BoardTime time = new BoardTime();
     private final SimulatedPins pins;
     private final List<AnalogRole> roles;
-    private final List<DriveOutput> drives = List.of(new DriveOutput());
+    private final List<DriveOutput> drives = List.of(new DriveOutput(), new DriveOutput());
     private final LimitsWatch limits;
     private final EventLog events = new EventLog();
     private final BlobStore blobs = new BlobStore();
@@ -102,17 +105,24 @@ public final class SimulatedBoard {
     public void millisecond() {
         drives.forEach(DriveOutput::millisecond);
         int applied = drives.get(0).applied();
-        pins.millisecond(time.nanos(), new Duty(applied), safety.contactor().closed());
+        int most = drives.stream().mapToInt(DriveOutput::applied).max().orElse(0);
+        pins.millisecond(time.nanos(), duties(), safety.contactor().closed());
         time.millisecond();
         LimitsWatch.Moment now = new LimitsWatch.Moment(
                 pins.now(ChannelRole.SUPPLY_AMPS),
                 pins.now(ChannelRole.OUTLET_PRESSURE),
                 pins.now(ChannelRole.VOLTS_AT_PINS),
                 applied,
-                applied);
+                most);
         safety.millisecond(now, pins.millisSinceReading());
         commands.millisecond();
         sendWhatIsDue();
+    }
+
+    private double[] duties() {
+        return drives.stream()
+                .mapToDouble(drive -> new Duty(drive.applied()).fraction())
+                .toArray();
     }
 
     /** Takes the bytes sent since the last call. */
@@ -215,7 +225,7 @@ public final class SimulatedBoard {
                 pins.counts(),
                 pins.takeWindows(),
                 conversions,
-                List.of((long) drives.get(0).applied(), 0L),
+                drives.stream().map(drive -> (long) drive.applied()).toList(),
                 safety.state(),
                 safety.inputs(),
                 events.newest());
@@ -231,7 +241,7 @@ public final class SimulatedBoard {
                 resetCause,
                 new ChannelCounts(pins.meters().size(), drives.size(), Sample.ANALOGS),
                 BoardTime.TICK_HZ,
-                List.of(PWM_HZ, 0),
+                List.of(PWM_HZ, VALVE_PWM_HZ),
                 roles,
                 new BoardKind("simulate")));
     }

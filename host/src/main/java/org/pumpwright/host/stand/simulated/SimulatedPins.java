@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.pumpwright.host.plant.Plant;
 import org.pumpwright.host.plant.PlantReading;
-import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
@@ -41,14 +40,14 @@ final class SimulatedPins {
         for (int i = 0; i < Sample.ANALOGS; i++) {
             analogs.add(new AnalogInput());
         }
-        reading = plant.step(STEP_MILLIS / 1000.0, new double[] {0}, false);
+        reading = plant.step(STEP_MILLIS / 1000.0, new double[Sample.DRIVES], false);
         lastWindows = analogs.stream().map(any -> AnalogWindow.NONE).toList();
     }
 
-    /** One millisecond that begins at the given time, with the pump's drive and the contactor as they are. */
-    void millisecond(long nowNanos, Duty pump, boolean contactorClosed) {
+    /** One millisecond that begins at the given time, with the drives and the contactor as they are. */
+    void millisecond(long nowNanos, double[] duties, boolean contactorClosed) {
         if (nowNanos / MILLI_NANOS % STEP_MILLIS == 0) {
-            reading = plant.step(STEP_MILLIS / 1000.0, new double[] {pump.fraction()}, contactorClosed);
+            reading = plant.step(STEP_MILLIS / 1000.0, duties, contactorClosed);
             double[][] edges = reading.edgeOffsetsSeconds();
             for (int i = 0; i < Math.min(meters.size(), edges.length); i++) {
                 meters.get(i).expect(nowNanos, edges[i]);

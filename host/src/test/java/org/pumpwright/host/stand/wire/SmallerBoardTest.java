@@ -27,14 +27,14 @@ final class SmallerBoardTest {
                 .isInstanceOf(StandException.class)
                 .hasMessage(
                         "line that changes what it carries: the board has 0 meters and 3 analogue channels, the file of"
-                                + " stand 'simulated' names meter 0 and analogue channel 3 (counted from 0). Correct the file, or"
+                                + " stand 'simulated' names meter 1 and analogue channel 3 (counted from 0). Correct the file, or"
                                 + " use the board it describes.");
     }
 
     @Test
     void aBoardWithAllOfThemIsTaken() throws Exception {
         try (WireStand stand =
-                new WireStand(description, () -> line(new ChannelCounts(1, 1, 4)), WireTiming.STANDARD)) {
+                new WireStand(description, () -> line(new ChannelCounts(2, 1, 4)), WireTiming.STANDARD)) {
             assertThat(stand.open().boardKind()).isEqualTo("simulate");
         }
     }

@@ -1,0 +1,96 @@
+package org.pumpwright.host.report;
+
+import java.util.Locale;
+import org.pumpwright.host.grade.finding.Finding;
+import org.pumpwright.host.grade.finding.FindingUnit;
+import org.pumpwright.host.quantity.FlowRate;
+import org.pumpwright.host.quantity.Pressure;
+import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.quantity.Volume;
+
+/**
+ * Figures of findings for people: the expanded uncertainty to two digits, the value to the same place (JCGM 100, 7.2.6).
+ * Thread-safe.
+ */
+final class FindingPrinter {
+    private static final int MOST_DECIMALS = 6;
+    private static final int DECIMALS_WITHOUT_UNCERTAINTY = 3;
+    private static final double M3_PER_LITRE = 1e-3;
+
+    /** Resistances below this are printed in thousandths. */
+    private static final double SMALL_OHMS = 0.1;
+
+    private final UnitSystem units;
+
+    FindingPrinter(UnitSystem units) {
+        this.units = units;
+    }
+
+    /** How a unit is shown: its name, and what a value of the SI unit is multiplied by. */
+    private record Shown(String unit, double factor) {}
+
+    /**
+     * A finding as it is shown; for a word, uncertainty and unit are empty.
+     *
+     * @param value the figure, or the word
+     * @param uncertainty expanded, k = 2
+     * @param unit of both
+     */
+    record Printed(String value, String uncertainty, String unit) {}
+
+    Printed print(Finding finding) {
+        if (finding.outcome() instanceof Finding.Figure figure) {
+            return print(figure);
+        }
+        return new Printed(((Finding.Word) finding.outcome()).word(), "", "");
+    }
+
+    private Printed print(Finding.Figure figure) {
+        Shown shown = shown(figure);
+        double value = figure.value().value() * shown.factor();
+        double expanded = FeaturePrinter.COVERAGE_FACTOR * figure.value().standardUncertainty() * shown.factor();
+        int place = place(expanded);
+        return new Printed(rounded(value, place), rounded(expanded, place), shown.unit());
+    }
+
+    private Shown shown(Finding.Figure figure) {
+        boolean us = units == UnitSystem.US;
+        FindingUnit unit = figure.unit();
+        return switch (unit) {
+            case SHARE -> new Shown("%", 100);
+            case SECONDS -> new Shown("s", 1);
+            case VOLTS -> new Shown("V", 1);
+            case AMPS -> new Shown("A", 1);
+            case OHMS -> Math.abs(figure.value().value()) < SMALL_OHMS ? new Shown("mΩ", 1000) : new Shown("Ω", 1);
+            case PASCALS -> us ? new Shown("psi", 1 / Pressure.PASCALS_PER_PSI) : new Shown("kPa", 1e-3);
+            case CELSIUS -> new Shown("°C", 1);
+            case HERTZ -> new Shown("Hz", 1);
+            case M3_PER_SECOND ->
+                us
+                        ? new Shown("gal/min", new FlowRate(1).gallonsPerMinute())
+                        : new Shown("L/min", new FlowRate(1).litresPerMinute());
+            case PULSES_PER_M3 ->
+                us ? new Shown("pulses/gal", Volume.M3_PER_US_GALLON) : new Shown("pulses/L", M3_PER_LITRE);
+        };
+    }
+
+    /** Decimals that show two digits of the uncertainty; below 0 where these stand before the point. */
+    private static int place(double expanded) {
+        if (!(expanded > 0) || !Double.isFinite(expanded)) {
+            return DECIMALS_WITHOUT_UNCERTAINTY;
+        }
+        int place = 1 - (int) Math.floor(Math.log10(expanded));
+        return Math.min(MOST_DECIMALS, place);
+    }
+
+    private static String rounded(double value, int place) {
+        if (!Double.isFinite(value)) {
+            return "not known";
+        }
+        double tens = Math.pow(10, Math.max(0, -place));
+        double whole = place < 0 ? Math.rint(value / tens) * tens : value;
+        String printed = String.format(Locale.ROOT, "%." + Math.max(0, place) + "f", whole);
+        boolean zero = printed.chars().noneMatch(c -> c >= '1' && c <= '9');
+        return zero && printed.startsWith("-") ? printed.substring(1) : printed;
+    }
+}
