@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
         name = "conform",
         description = {
             "Tries the stand's board against the wire protocol and says whether it conforms.",
-            "Arms the stand again and again and drives drive 0 at up to 10 % for moments."
+            "Arms the stand again and again and drives drive 0 at up to 10 %% for moments."
         },
         mixinStandardHelpOptions = true)
 final class StandConformCommand implements Callable<Integer> {

@@ -18,10 +18,9 @@ import picocli.CommandLine.Spec;
 /** Drives what hangs on the stand at one duty for a while, by hand. */
 @Command(
         name = "drive",
-        description = {
-            "Drives one duty for a while, by hand: to prime, to look, to listen. Shows live values and keeps a",
-            "record that is marked MANUAL - NOT GRADED."
-        },
+        description =
+                "Drives one duty for a while, by hand: to prime, to look, to listen. Shows live values, and keeps a"
+                        + " record that is marked MANUAL - NOT GRADED.",
         mixinStandardHelpOptions = true)
 final class StandDriveCommand implements Callable<Integer> {
     private final Workshop workshop;
@@ -35,7 +34,7 @@ final class StandDriveCommand implements Callable<Integer> {
     @Mixin
     private PaperOptions papers = new PaperOptions();
 
-    @Option(names = "--duty", required = true, paramLabel = "P", description = "The duty, 0 to 100 %.")
+    @Option(names = "--duty", required = true, paramLabel = "P", description = "The duty, 0 to 100 %%.")
     private double dutyPercent;
 
     @Option(names = "--seconds", required = true, paramLabel = "N", description = "How long, 0.5 to 600 s.")

@@ -54,6 +54,10 @@ final class CommandLineBench {
         }
     }
 
+    Workshop workshop() {
+        return workshop;
+    }
+
     int run(String... arguments) {
         return Main.run(workshop, new PrintWriter(out, true), new PrintWriter(err, true), arguments);
     }
