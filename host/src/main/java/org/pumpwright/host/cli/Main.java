@@ -37,7 +37,7 @@ public final class Main {
 
     /** Runs the command line; the exit code is the answer. */
     static int run(Workshop workshop, PrintWriter out, PrintWriter err, String... arguments) {
-        return PumpwrightCommand.tree(workshop)
+        int code = PumpwrightCommand.tree(workshop)
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
@@ -45,6 +45,10 @@ public final class Main {
                 .setParameterExceptionHandler(Main::usage)
                 .setExecutionExceptionHandler(Main::trouble)
                 .execute(arguments);
+        // The process ends right after this, and takes with it what is still in a buffer.
+        out.flush();
+        err.flush();
+        return code;
     }
 
     private static int usage(ParameterException e, String[] arguments) {

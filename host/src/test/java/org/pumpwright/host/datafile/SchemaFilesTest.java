@@ -31,7 +31,8 @@ class SchemaFilesTest {
                 schema(PlanFile.class, "plan"),
                 schema(ModelFile.class, "model"),
                 schema(StandFile.class, "stand"),
-                schema(CurveFile.class, "curve"));
+                schema(CurveFile.class, "curve"),
+                schema(CurveFile.class, "known-good"));
     }
 
     @ParameterizedTest
