@@ -15,6 +15,7 @@ import org.pumpwright.host.catalog.ModelFile;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.curve.CurveFile;
 import org.pumpwright.host.plan.PlanFile;
+import org.pumpwright.host.rule.RulesFile;
 import org.pumpwright.host.stand.StandFile;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,6 +31,7 @@ class SchemaFilesTest {
         return Stream.of(
                 schema(PlanFile.class, "plan"),
                 schema(ModelFile.class, "model"),
+                schema(RulesFile.class, "rules"),
                 schema(StandFile.class, "stand"),
                 schema(CurveFile.class, "curve"),
                 schema(CurveFile.class, "known-good"));
