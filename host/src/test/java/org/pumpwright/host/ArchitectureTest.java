@@ -26,6 +26,7 @@ final class ArchitectureTest {
             "signal",
             "catalog",
             "plan",
+            "rule",
             "curve",
             "stand",
             "run",
@@ -64,6 +65,9 @@ final class ArchitectureTest {
     static final ArchRule plan = mayUse("plan", "quantity", "trace", "catalog", "datafile");
 
     @ArchTest
+    static final ArchRule rule = mayUse("rule", "quantity", "catalog", "datafile");
+
+    @ArchTest
     static final ArchRule curve = mayUse("curve", "quantity", "signal", "datafile");
 
     @ArchTest
@@ -74,13 +78,13 @@ final class ArchitectureTest {
 
     @ArchTest
     static final ArchRule grade =
-            mayUse("grade", "quantity", "calibration", "trace", "catalog", "curve", "plan", "signal");
+            mayUse("grade", "quantity", "calibration", "trace", "catalog", "curve", "plan", "rule", "signal");
 
     @ArchTest
-    static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade");
+    static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade", "rule");
 
     @ArchTest
-    static final ArchRule report = mayUse("report", "quantity", "trace", "curve", "grade", "record");
+    static final ArchRule report = mayUse("report", "quantity", "trace", "curve", "grade", "record", "rule");
 
     @ArchTest
     static final ArchRule nothingKnowsTheCommandLine = noClasses()

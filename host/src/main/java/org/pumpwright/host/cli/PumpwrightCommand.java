@@ -39,6 +39,7 @@ final class PumpwrightCommand implements Runnable {
         return new CommandLine(new PumpwrightCommand())
                 .addSubcommand(new AcceptCommand(workshop))
                 .addSubcommand(new PracticeCommand(workshop))
+                .addSubcommand(new GradeCommand(workshop))
                 .addSubcommand(CurveCommand.tree(workshop))
                 .addSubcommand(stand);
     }

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.curve.ToleranceFactor;
+import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.plant.PumpFault;
 import org.pumpwright.host.plant.PumpParameters;
 import org.pumpwright.host.plant.PumpPlant;
@@ -38,7 +39,8 @@ class SimulatedUnitsTest {
     }
 
     private static Grade grade(PlantRun.Outcome run, HealthyCurve curve) {
-        return Grader.grade(Bench.input(run.trace(), run.ending(), Optional.of(curve)));
+        return Grader.grade(
+                Bench.input(run.trace(), run.ending(), Optional.of(curve)).by(ShippedRules.PUMP));
     }
 
     private static Grade grade(PumpFault fault, Severity severity, int number) {
