@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.plant.FaultMix;
 import org.pumpwright.host.plant.PumpFault;
@@ -47,14 +48,33 @@ record FaultPart(List<Cell> cells) {
 
         /** Of the runs that say something is wrong: those with one of the faults at this place of the list or before. */
         Share named(int places) {
+            return told(j -> best(j) >= 1 && best(j) <= places);
+        }
+
+        private Share told(Predicate<Judgement> so) {
             List<Judgement> told = judged.stream()
                     .filter(j -> j.verdict() != Verdict.PASS && j.verdict() != Verdict.NOT_TESTED)
                     .toList();
-            return Share.of(
-                    told,
-                    j -> mix.parts().stream()
-                            .mapToInt(part -> NamedFault.place(part.fault(), j))
-                            .anyMatch(place -> place >= 1 && place <= places));
+            return Share.of(told, so);
+        }
+
+        /** Of the same: those that say a tie which holds one of the faults. */
+        Share tied() {
+            return told(j -> j.tied() > 1 && best(j) >= 1 && best(j) <= j.tied());
+        }
+
+        /** Of the same: those that name something else first and say no tie that holds one of the faults. */
+        Share astray() {
+            return told(j -> best(j) == 0 || best(j) > j.tied());
+        }
+
+        /** The best place of one of the faults; 0 when none was named. */
+        private int best(Judgement judgement) {
+            return mix.parts().stream()
+                    .mapToInt(part -> NamedFault.place(part.fault(), judgement))
+                    .filter(place -> place > 0)
+                    .min()
+                    .orElse(0);
         }
 
         /** Where it was not named first: what was, by number. */
@@ -90,7 +110,7 @@ record FaultPart(List<Cell> cells) {
         List<FaultMix> mixes = new ArrayList<>();
         for (PumpFault fault : PumpFault.values()) {
             if (fault != PumpFault.HEALTHY) {
-                for (Severity severity : Severity.values()) {
+                for (Severity severity : severities(fault)) {
                     mixes.add(FaultMix.of(fault, severity));
                 }
             }
@@ -109,6 +129,13 @@ record FaultPart(List<Cell> cells) {
         return new FaultPart(List.copyOf(cells));
     }
 
+    private static List<Severity> severities(PumpFault fault) {
+        return switch (fault) {
+            case SEIZED, OPEN_CIRCUIT, POLARITY -> List.of(Severity.MODERATE);
+            default -> List.of(Severity.values());
+        };
+    }
+
     private static boolean ofOne(FaultMix mix, Severity severity) {
         return mix.parts().size() == 1 && mix.parts().get(0).severity() == severity;
     }
@@ -120,7 +147,7 @@ record FaultPart(List<Cell> cells) {
     private static String line(Cell cell) {
         return String.format(
                 Locale.ROOT,
-                "| `%s` | %s | %s | %s | %s | %s | %s | %s |",
+                "| `%s` | %s | %s | %s | %s | %s | %s | %s | %s | %s |",
                 cell.mix(),
                 cell.share(Verdict.PASS).percent(),
                 cell.share(Verdict.INCONCLUSIVE).percent(),
@@ -128,12 +155,14 @@ record FaultPart(List<Cell> cells) {
                 cell.share(Verdict.INVALID).percent(),
                 cell.named(1).percent(),
                 cell.named(3).percent(),
+                cell.tied().percent(),
+                cell.astray().percent(),
                 cell.instead());
     }
 
     static String head() {
         return """
-                | fault | PASS % | INCONCLUSIVE % | FAIL % | INVALID % | named first % | among three % | named first instead |
-                | --- | --- | --- | --- | --- | --- | --- | --- |""";
+                | fault | PASS % | INCONCLUSIVE % | FAIL % | INVALID % | named first % | among three % | in a said tie % | something else, no tie % | named first instead |
+                | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |""";
     }
 }

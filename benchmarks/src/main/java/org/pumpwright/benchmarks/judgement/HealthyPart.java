@@ -17,7 +17,7 @@ record HealthyPart(List<Judgement> elsewhere, List<Judgement> sameStand) {
                 0,
                 units,
                 unit -> worlds.judge(unit, worlds.of(unit).unit(unit)));
-        List<Judgement> same = worlds.each("healthy units, curve's own stand", units, units / 2, unit -> {
+        List<Judgement> same = worlds.each("healthy units, curve's own stand", units, units / 4, unit -> {
             World world = worlds.of(unit);
             UnitRun run = worlds.stand().run(world.unit(unit), World.curveSensors(world.number()), world.seed(unit));
             return Judgement.of(worlds.stand(), run, world.curve());

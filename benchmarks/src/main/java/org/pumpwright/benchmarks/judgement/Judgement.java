@@ -23,6 +23,7 @@ import org.pumpwright.host.trace.Leg;
  * @param verdict on it
  * @param readings of the judged features, in the order of {@link Feature#JUDGED}; empty unless all of them were read
  * @param causes the likeliest first
+ * @param tied how many of them are said to be tied, the first one included; 1 without a tie
  * @param failedChecks names of the checks of the stand that did not hold
  * @param fullFlow flow at full duty as measured, m3/s; empty when the run did not come so far
  */
@@ -33,6 +34,7 @@ record Judgement(
         Verdict verdict,
         List<Reading> readings,
         List<String> causes,
+        int tied,
         List<String> failedChecks,
         Optional<Double> fullFlow) {
     /**
@@ -54,6 +56,7 @@ record Judgement(
         }
     }
 
+    private static final String TIED = "tied with ";
     private static final double SAME_DUTY = 1e-3;
 
     static Judgement of(TestStand stand, UnitRun run, HealthyCurve curve) {
@@ -69,6 +72,11 @@ record Judgement(
                 grade.verdict(),
                 readings(grade),
                 grade.causes().stream().map(Cause::name).toList(),
+                (int) Math.max(
+                        1,
+                        grade.causes().stream()
+                                .filter(cause -> cause.because().startsWith(TIED))
+                                .count()),
                 failed,
                 fullFlow(run));
     }

@@ -31,7 +31,7 @@ public final class JudgementTables {
         List<String> page = new ArrayList<>();
         List<OperatingPlot.Panel> panels = new ArrayList<>();
         for (boolean changed : kinds) {
-            Worlds worlds = new Worlds(quick, sizes.worlds(), changed, progress);
+            Worlds worlds = Worlds.made(quick, sizes.worlds(), changed, progress);
             PhysicsPart part = new PhysicsPart(worlds, sizes, full);
             panels.add(part.carryOut());
             page.addAll(part.page());

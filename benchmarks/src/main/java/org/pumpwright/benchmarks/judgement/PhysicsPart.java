@@ -54,8 +54,7 @@ final class PhysicsPart {
                 DetectionPart.of(worlds, doubts, returns.best().noise(), faults, falseAlarms);
         table("### Faults, beside the test that knows each", DetectionPart.head(), detection.lines());
         heading(String.format(Locale.ROOT, "False alarms of each test: %.2f %%.", 100 * falseAlarms));
-        Worlds slow = new Worlds(full, sizes.fullWorlds(), worlds.all().get(0).changed(), worlds.progress());
-        FaultPart more = FaultPart.of(slow, sizes.fullModerate(), sizes.fullOther());
+        FaultPart more = FaultPart.of(worlds.on(full), sizes.fullModerate(), sizes.fullOther());
         table("### Faults, full plan", FaultPart.head(), more.lines());
         table(
                 "### Causes, full plan",

@@ -28,6 +28,7 @@ import org.pumpwright.host.stand.simulated.SimulatedBoard;
 import org.pumpwright.host.stand.simulated.SimulatedLine;
 import org.pumpwright.host.stand.wire.WireStand;
 import org.pumpwright.host.stand.wire.WireTiming;
+import org.pumpwright.host.trace.Ending;
 import org.pumpwright.host.trace.Journal;
 
 /** The shipped simulated stand with a shipped plan, as everybody has them. Thread-safe. */
@@ -89,6 +90,9 @@ final class TestStand {
                             new TestPerson(plant),
                             Journal.NONE)
                     .carryOut();
+            if (outcome.ending().kind() == Ending.Kind.PROGRAM_FAULT) {
+                throw new IllegalStateException(outcome.ending().reason());
+            }
             return new UnitRun(unit, outcome.trace(), outcome.ending(), plant.kelvins(outcome.trace(), pointsDone));
         } catch (StandException e) {
             throw new IllegalStateException("the simulated stand failed", e);

@@ -11,15 +11,26 @@ final class Worlds {
     private final List<World> worlds;
     private final Progress progress;
 
-    Worlds(TestStand stand, int count, boolean changed, Progress progress) {
+    private Worlds(TestStand stand, List<World> worlds, Progress progress) {
         this.stand = stand;
+        this.worlds = worlds;
         this.progress = progress;
-        worlds = IntStream.range(0, count)
+    }
+
+    /** Makes the worlds of these numbers, each with its curve. */
+    static Worlds made(TestStand stand, int count, boolean changed, Progress progress) {
+        List<World> worlds = IntStream.range(0, count)
                 .mapToObj(number -> {
                     progress.say("healthy curve %d of %d".formatted(number + 1, count));
                     return World.of(stand, number, changed);
                 })
                 .toList();
+        return new Worlds(stand, worlds, progress);
+    }
+
+    /** The same worlds, with their curves, on a stand with another plan. */
+    Worlds on(TestStand other) {
+        return new Worlds(other, worlds, progress);
     }
 
     TestStand stand() {

@@ -22,7 +22,7 @@ public record CurvePopulation(int units, int runs, int features, double jointFac
     public static final double INSIDE = 0.99;
 
     /** Units that differ by more than this share of their mean do not all do the same thing. */
-    private static final double MOST_SPREAD = 0.5;
+    private static final double MOST_SPREAD = 1;
 
     /** With fewer units the limits would be so wide that they say nothing. */
     public static final int LEAST_UNITS = 3;

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.grade.ReadingJudge.Spoken;
 import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.grade.cause.CauseInput;
 import org.pumpwright.host.grade.cause.Causes;
+import org.pumpwright.host.grade.cause.CutShort;
 import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.grade.finding.Findings;
 import org.pumpwright.host.rule.GradingRules;
@@ -142,6 +144,13 @@ public final class Grader {
     }
 
     private Causes causes() {
+        List<PointReading> driven = points.stream().filter(PointReading::driven).toList();
+        boolean cutShort = input.plan().kind() == UnitKind.PUMP_12V
+                && input.ending().kind() == Ending.Kind.UNIT_OUT_OF_BOUNDS
+                && driven.stream().allMatch(point -> point.pulses() == 0);
+        if (cutShort) {
+            return CutShort.causes(!driven.isEmpty());
+        }
         OptionalDouble rest = RestReading.of(input.trace()).stream()
                 .mapToDouble(RestReading::volts)
                 .findFirst();
@@ -161,12 +170,14 @@ public final class Grader {
             return need.map(each -> "run the plan " + String.join(" or ", each.plans()))
                     .orElseGet(() -> Ladder.next(rules, input.intake().attempt()));
         }
-        return causes.nextTest().orElseGet(this::withoutCause);
+        return causes.nextTest().orElseGet(() -> withoutCause(causes.toRead()));
     }
 
-    private String withoutCause() {
-        return input.ending().kind() == Ending.Kind.UNIT_OUT_OF_BOUNDS
-                ? "do not drive it again: turn it by hand with the plug off, rinse it with warm water, then run the full test"
-                : "no known pattern fits: check lead and plug, look at the unit, then run the full plan once more";
+    private String withoutCause(String toRead) {
+        if (input.ending().kind() == Ending.Kind.UNIT_OUT_OF_BOUNDS) {
+            return "do not drive it again: turn it by hand with the plug off, rinse it with warm water, then run the full test";
+        }
+        String look = "no known pattern fits: check lead and plug, look at the unit, then run the full plan once more";
+        return toRead.isEmpty() ? look : look + "; " + toRead;
     }
 }

@@ -130,7 +130,8 @@ final class OperatingCurve {
      */
     double balancePressure() {
         double outlet = stand.nozzleM3PerSecondRootPascal() + stand.recirculationM3PerSecondRootPascal();
-        // With friction that falls with speed this is more than the speed without pressure, and a sound end all the same.
+        // With friction that falls with speed this is more than the speed without pressure, and a sound end all the
+        // same.
         double freeSpeed = drive.speedAgainst(loadTorque(0, Double.POSITIVE_INFINITY));
         if (pumpedFlow(0, freeSpeed) <= 0) {
             return 0;
@@ -141,6 +142,10 @@ final class OperatingCurve {
             if (slow <= 0) {
                 return 0;
             }
+        }
+        if (surplus(freeSpeed, outlet) <= 0) {
+            // On the edge of turning the speed is nothing but the solver's own accuracy.
+            return pressureAt(freeSpeed);
         }
         // Over speed, because the pressure of a speed is explicit while the speed of a pressure may not be.
         double speed = new BracketingNthOrderBrentSolver(RELATIVE_ACCURACY, SPEED_ACCURACY, FLOW_ACCURACY, 5)

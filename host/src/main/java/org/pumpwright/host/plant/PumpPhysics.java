@@ -9,7 +9,7 @@ import static org.pumpwright.host.plant.UsUnits.PSI;
  *
  * <p>Friction after R. Stribeck, with the exponent 2 (B. Armstrong-Hélouvry, P. Dupont and C. Canudas de Wit, Automatica 30
  * (1994) 1083, from memory): {@code T(w) = T_f + (T_s - T_f) exp(-(w/w_s)^2)}, which falls from breakaway to running friction
- * as the shaft gets faster. The nozzle's flow is {@code K sqrt(p_0) (p/p_0)^n}; with n = 0.5, the turbulent one of a sharp
+ * as the shaft gets faster; where breakaway friction is the smaller one, it stays at the running friction. The nozzle's flow is {@code K sqrt(p_0) (p/p_0)^n}; with n = 0.5, the turbulent one of a sharp
  * edge, that is {@code K sqrt(p)} whatever p_0. The recirculation valve obeys the same law. Thread-safe.
  *
  * @param stribeckRadPerSecond w_s, the speed at which about a third of what breakaway friction is above running friction is
@@ -51,7 +51,8 @@ public record PumpPhysics(double stribeckRadPerSecond, double nozzleExponent, do
             return running;
         }
         double share = speedRadPerSecond / stribeckRadPerSecond;
-        return running + (motor.breakawayNewtonMetre() - running) * StrictMath.exp(-share * share);
+        double more = Math.max(0, motor.breakawayNewtonMetre() - running);
+        return running + more * StrictMath.exp(-share * share);
     }
 
     /** What an outlet of constant 1 lets through, in root pascal: the root of the pressure for a plain nozzle. */

@@ -80,7 +80,9 @@ final class CauseAtlasBuilder {
         }
         return switch (kind) {
             case PUMP_12V -> !key.startsWith("gap@") || key.equals("gap@25") || key.equals("gap@50");
-            case HYDRAULIC_PUMP, METER -> true;
+            case METER -> true;
+            case HYDRAULIC_PUMP ->
+                !key.startsWith("gap@") || key.equals("gap@30") || key.equals("gap@60") || key.equals("gap@90");
             case DRIVER ->
                 !key.startsWith("flow@")
                         && !key.startsWith("gap@")
@@ -88,8 +90,10 @@ final class CauseAtlasBuilder {
                         && !key.startsWith("duty/volts")
                         && (!key.contains("frequency") || key.equals("duty/output frequency at 50 %"));
             case HARNESS ->
-                key.startsWith("wiggle/")
+                key.startsWith("harness/")
+                        || key.startsWith("wiggle/")
                         || key.endsWith("/resistance")
+                        || key.endsWith("/offset")
                         || key.endsWith("-15a/volts")
                         || key.equals("battery-15a/amps");
         };

@@ -164,4 +164,14 @@ class SimulatedUnitsTest {
                 .count();
         assertThat(named).isGreaterThanOrEqualTo(10);
     }
+
+    /** A seized pump pumps nothing and is cut off: it must not be called one that only drags. */
+    @Test
+    void aSeizedPumpIsCalledStuckAndIsNotToBeDrivenAgain() {
+        for (int i = 0; i < UNITS; i++) {
+            Grade grade = grade(PumpFault.SEIZED, Severity.MODERATE, 8000 + i);
+            assertThat(grade.causes().get(0).name()).isEqualTo("the pump is stuck: seized, or full of crystals");
+            assertThat(grade.nextTest()).startsWith("do not drive it again");
+        }
+    }
 }

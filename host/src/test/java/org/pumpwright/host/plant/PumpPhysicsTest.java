@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.pumpwright.host.plant.UsUnits.PSI;
 
 import java.nio.ByteBuffer;
+import java.util.List;
 import java.util.zip.CRC32;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -100,7 +101,7 @@ class PumpPhysicsTest {
         double w = s.speedRadPerSecond();
         if (w > 0) {
             double friction = m.runningFrictionNewtonMetre()
-                    + (m.breakawayNewtonMetre() - m.runningFrictionNewtonMetre())
+                    + Math.max(0, m.breakawayNewtonMetre() - m.runningFrictionNewtonMetre())
                             * Math.exp(-w * w / (STRIBECK * STRIBECK));
             double pressureTorque = p.head().displacementM3PerRadian()
                     * s.pressurePa()
@@ -142,6 +143,23 @@ class PumpPhysicsTest {
 
         assertThat(r.pressurePa()).isCloseTo(s.pressurePa(), within(2e-4 * s.pressurePa()));
         assertThat(r.amps()).isCloseTo(s.batteryAmps(), within(2e-4 * s.batteryAmps()));
+    }
+
+    /** At the edge of turning, where the speed without pressure is next to nothing; and where breakaway is below running friction. */
+    @Test
+    void everyUnitHasASteadyStateAtEveryDutyUnderOtherLaws() {
+        PumpParameters nominal = PumpParameters.healthy().withPhysics(CHANGED);
+        nominal = nominal.withStand(nominal.stand().withDriveAt(7812));
+        for (int unit = 0; unit < 200; unit++) {
+            for (PumpFault fault :
+                    List.of(PumpFault.DRAG, PumpFault.SHORTED_TURNS, PumpFault.BRUSH, PumpFault.STRAINER)) {
+                PumpParameters p = fault.applyTo(new PumpPopulation(9, nominal).unit(unit), Severity.SEVERE);
+                double start = Math.min(0.99, PumpSteadyState.startDuty(p));
+                for (double duty : new double[] {start, start + 1e-4, 0.15, 0.2, 0.25}) {
+                    assertThat(PumpSteadyState.of(p, duty).flowM3PerSecond()).isNotNegative();
+                }
+            }
+        }
     }
 
     /** Friction that falls with speed keeps a turning shaft turning below the duty at which it starts. */

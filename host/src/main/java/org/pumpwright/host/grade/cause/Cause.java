@@ -15,7 +15,8 @@ public record Cause(String name, String because, String nextTest, Optional<Numbe
      * The figures behind a cause.
      *
      * @param share of all causes that were considered, each held as likely as any other beforehand; 0 to 1
-     * @param behind natural logarithm of how many times less likely it is than the first; 0 for the first itself
+     * @param behind natural logarithm of how many times less likely it is than the first; 0 for the first itself,
+     *     negative for a fault that goes after nothing wrong because it beats it by no more than chance does
      * @param severity likeliest, 0 healthy to 1 the gravest of the atlas
      * @param misfit squared Mahalanobis distance of the readings from what units with this cause give
      * @param readings how many readings were weighed; a misfit about as large is usual

@@ -22,6 +22,16 @@ public final class CauseRanking {
     /** A single odd reading counts no more than this many times its variance: five standard deviations. */
     private static final double ODD = 25;
 
+    /**
+     * By so much for each reading chance makes a fault beat nothing wrong where the readings lie as healthy units' may, as a
+     * logarithm: chosen so that nine in ten simulated healthy units and more have nothing wrong first, be their readings few or
+     * many.
+     */
+    private static final double BY_CHANCE = 0.2;
+
+    /** A fault must at least be ten times likelier than nothing wrong. */
+    private static final double LEAST_BEATEN = 2.3;
+
     /** Stretches between two severities of the atlas. */
     private static final int STRETCHES = 4;
 
@@ -38,7 +48,10 @@ public final class CauseRanking {
         healthy = view.of(atlas.healthy());
     }
 
-    /** Every fault of an atlas and nothing wrong, the likeliest first, by what a run has read. */
+    /**
+     * Every fault of an atlas and nothing wrong, the likeliest first, by what a run has read; nothing wrong before all where no
+     * fault beats it by more than chance does.
+     */
     public static List<Ranked> rank(Atlas atlas, Evidence evidence) {
         return new CauseRanking(atlas, new AtlasView(atlas, evidence)).rank();
     }
@@ -48,7 +61,7 @@ public final class CauseRanking {
         return view.observed().length;
     }
 
-    /** Every fault and nothing wrong, the likeliest first; pairs too, where no single one fits. */
+    /** Every fault and nothing wrong, ordered; pairs too, where no single one fits. */
     List<Ranked> rank() {
         List<Ranked> all = new ArrayList<>();
         all.add(best(HEALTHY, List.of(healthy)));
@@ -63,7 +76,22 @@ public final class CauseRanking {
             all.addAll(new CausePairs(states, healthy, view.observed()).rank(all));
             all.sort(LIKELIEST_FIRST);
         }
+        nothingWrongFirst(all);
         return all;
+    }
+
+    /** Many faults are tried, so that chance makes one of them fit a unit in good order better than nothing wrong does. */
+    private void nothingWrongFirst(List<Ranked> all) {
+        Ranked nothing = all.stream()
+                .filter(one -> one.ids().equals(List.of(HEALTHY)))
+                .findFirst()
+                .orElseThrow();
+        double beaten = all.get(0).logLikelihood() - nothing.logLikelihood();
+        boolean fits = nothing.squaredDistance() <= usual();
+        if (beaten < (fits ? Math.max(LEAST_BEATEN, BY_CHANCE * readings()) : LEAST_BEATEN)) {
+            all.remove(nothing);
+            all.add(0, nothing);
+        }
     }
 
     /** Squared distances of units with the cause lie below this but one time in a hundred (normal approximation). */

@@ -21,10 +21,20 @@ record CauseTexts(List<Text> causes, List<Test> tests) {
      * @param pattern how it shows, in words
      * @param nextTest what confirms it
      * @param needs what must have been read before it may be named
+     * @param surer what need not have been read, but would tell it from its rivals more surely
      */
-    record Text(String id, String name, String pattern, String nextTest, List<Need> needs) {
+    record Text(String id, String name, String pattern, String nextTest, List<Need> needs, List<Need> surer) {
         Text {
             needs = List.copyOf(needs);
+            surer = List.copyOf(surer);
+        }
+
+        /** The words of readings that are asked for and were not taken. */
+        static List<String> missing(List<Need> asked, Evidence evidence) {
+            return asked.stream()
+                    .filter(need -> !need.met(evidence))
+                    .map(Need::words)
+                    .toList();
         }
     }
 
@@ -33,7 +43,7 @@ record CauseTexts(List<Text> causes, List<Test> tests) {
      *
      * @param keys how their keys begin
      * @param least how many of them
-     * @param words for people, after "needs"
+     * @param words for people, after "read as well"
      */
     record Need(List<String> keys, int least, String words) {
         Need {

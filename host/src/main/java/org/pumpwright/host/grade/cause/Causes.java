@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.pumpwright.host.grade.cause.CauseTexts.Need;
 import org.pumpwright.host.grade.cause.CauseTexts.Text;
 
@@ -28,6 +29,8 @@ public record Causes(List<Cause> listed, Optional<String> nextTest, List<String>
     /** A cause this much less likely than the first is not worth a technician's time. */
     private static final double LISTED_GAP = 9.2;
 
+    private static final String READ_AS_WELL = "not read, and would name the cause more surely: ";
+
     public Causes {
         listed = List.copyOf(listed);
         missing = List.copyOf(missing);
@@ -44,40 +47,51 @@ public record Causes(List<Cause> listed, Optional<String> nextTest, List<String>
     }
 
     static Causes of(Evidence evidence, Atlas atlas, CauseTexts texts) {
+        List<Ranked> all = CauseRanking.rank(atlas, evidence);
+        List<Ranked> ranked = all.stream()
+                .filter(one ->
+                        Text.missing(asked(one, texts, Text::needs), evidence).isEmpty())
+                .toList();
         Set<String> missing = new LinkedHashSet<>();
-        List<Ranked> ranked = new ArrayList<>();
-        for (Ranked one : CauseRanking.rank(atlas, evidence)) {
-            List<Need> unmet = needs(one, texts).stream()
-                    .filter(need -> !need.met(evidence))
-                    .toList();
-            unmet.forEach(need -> missing.add("needs " + need.words()));
-            if (unmet.isEmpty()) {
-                ranked.add(one);
-            }
-        }
+        all.stream()
+                .filter(one -> behind(all, one) <= LISTED_GAP)
+                .forEach(one -> missing.addAll(Text.missing(asked(one, texts, Text::needs), evidence)));
         if (ranked.isEmpty()) {
             return new Causes(List.of(), Optional.empty(), List.copyOf(missing), false);
         }
         CauseWords words = new CauseWords(evidence, atlas, texts, ranked);
+        if (words.noneFits()) {
+            return new Causes(List.of(), Optional.empty(), List.copyOf(missing), true);
+        }
         List<Ranked> listed = ranked.stream()
                 .filter(one -> behind(ranked, one) <= LISTED_GAP)
                 .limit(MOST_LISTED)
                 .toList();
-        boolean noneFits = words.noneFits();
-        List<Cause> causes =
-                noneFits ? List.of() : listed.stream().map(words::cause).toList();
-        Optional<String> next = noneFits ? Optional.empty() : Optional.of(nextTest(listed, texts, words));
-        return new Causes(causes, next, List.copyOf(missing), noneFits);
+        listed.forEach(one -> missing.addAll(Text.missing(asked(one, texts, Text::surer), evidence)));
+        List<Cause> causes = new ArrayList<>(listed.stream().map(words::cause).toList());
+        causes.set(0, surer(causes.get(0), missing));
+        return new Causes(causes, Optional.of(nextTest(listed, texts, words)), List.copyOf(missing), false);
     }
 
-    private static List<Need> needs(Ranked one, CauseTexts texts) {
+    /** What was not read goes with the test of the first cause, which every page prints. */
+    private static Cause surer(Cause first, Set<String> missing) {
+        String more = missing.isEmpty() ? "" : "; " + READ_AS_WELL + String.join(", ", missing);
+        return new Cause(first.name(), first.because(), first.nextTest() + more, first.numbers());
+    }
+
+    private static List<Need> asked(Ranked one, CauseTexts texts, Function<Text, List<Need>> which) {
         return one.ids().stream()
-                .flatMap(id -> texts.text(id).map(Text::needs).orElse(List.of()).stream())
+                .flatMap(id -> texts.text(id).map(which).orElse(List.of()).stream())
                 .toList();
     }
 
     static double behind(List<Ranked> ranked, Ranked one) {
         return ranked.get(0).logLikelihood() - one.logLikelihood();
+    }
+
+    /** What to read before a cause can be named, for a sentence; empty where nothing is missing. */
+    public String toRead() {
+        return missing.isEmpty() ? "" : READ_AS_WELL + String.join(", ", missing);
     }
 
     private static String nextTest(List<Ranked> listed, CauseTexts texts, CauseWords words) {

@@ -60,8 +60,9 @@ final class FindingEvidence {
                     Observation.figure(Double.parseDouble(word), 0, 1).value());
         }
         return switch (word) {
-            case "none", "no" -> Optional.of(0.0);
-            case "yes" -> Optional.of(1.0);
+            case "none", "no", "closed" -> Optional.of(0.0);
+            case "at some flows", "not in step" -> Optional.of(0.5);
+            case "yes", "seen", "creeps", "open", "at every flow", "in step with the drive" -> Optional.of(1.0);
             default -> Optional.empty();
         };
     }

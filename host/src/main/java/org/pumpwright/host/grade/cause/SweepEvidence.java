@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.pumpwright.host.curve.CurvePoint;
 import org.pumpwright.host.curve.HealthyCurve;
@@ -30,6 +31,11 @@ final class SweepEvidence {
     /** Scatter of the current below this may be the stand's own sensor and tells nothing of the unit. */
     private static final double SENSOR_NOISE_AMPS = 0.1;
 
+    /** Flow that falls off the curve by less than this share may be chance; 3 % (assumed). */
+    private static final double KNEE = 0.03;
+
+    private static final int LEAST_FOR_KNEE = 4;
+
     private final CauseInput input;
     private final List<SweptPoint> up;
 
@@ -43,6 +49,7 @@ final class SweepEvidence {
             return;
         }
         up.forEach(point -> againstHealthy(all, point));
+        knee(all);
         waysApart(all);
         nozzle(all);
         supply(all);
@@ -80,6 +87,34 @@ final class SweepEvidence {
         double bottom = curve.points().get(0).effectiveVolts();
         double top = curve.points().get(curve.points().size() - 1).effectiveVolts();
         return volts >= bottom * (1 - BEYOND_BOTTOM) && volts <= top * (1 + BEYOND_TOP);
+    }
+
+    private void knee(Map<String, Observation> all) {
+        List<Double> flows = up.stream()
+                .map(point -> all.get("flow@" + percent(point.percent())))
+                .filter(Objects::nonNull)
+                .map(Observation::value)
+                .toList();
+        if (input.curve().isPresent()) {
+            knee(flows).ifPresent(fallen -> all.put("knee", new Observation(fallen, 0)));
+        }
+    }
+
+    /**
+     * By how much flow falls off the healthy curve from one set point of the upper half to the next, where it fell or rose by
+     * less than half of that before.
+     *
+     * @param flows logarithms of the ratio to the curve, from the lowest set point to the highest
+     */
+    static Optional<Double> knee(List<Double> flows) {
+        for (int i = Math.max(2, flows.size() / 2); i < flows.size() && flows.size() >= LEAST_FOR_KNEE; i++) {
+            double before = Math.abs(flows.get(i - 2) - flows.get(i - 1));
+            double fallen = flows.get(i - 1) - flows.get(i);
+            if (fallen > KNEE && fallen > 2 * before) {
+                return Optional.of(fallen);
+            }
+        }
+        return Optional.empty();
     }
 
     /** How much more flow comes on the way down, and how current and flow of the first point have moved. */

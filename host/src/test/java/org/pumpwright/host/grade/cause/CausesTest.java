@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.pumpwright.host.grade.cause.CauseTexts.Need;
 import org.pumpwright.host.grade.cause.CauseTexts.Text;
@@ -28,7 +29,7 @@ final class CausesTest {
                     new Atlas.Fault("needy", List.of(at(1, 1, 1)))));
 
     private static Text text(String id, Need... needs) {
-        return new Text(id, id + " is wrong", "as " + id, "look at " + id, List.of(needs));
+        return new Text(id, id + " is wrong", "as " + id, "look at " + id, List.of(needs), List.of());
     }
 
     private static final CauseTexts TEXTS = new CauseTexts(
@@ -43,9 +44,13 @@ final class CausesTest {
                     new CauseTexts.Test("tell the twins", List.of(List.of("one"), List.of("twin")))));
 
     private static Causes of(Map<String, Double> values) {
+        return of(values, TEXTS);
+    }
+
+    private static Causes of(Map<String, Double> values, CauseTexts texts) {
         TreeMap<String, Observation> all = new TreeMap<>();
         values.forEach((key, value) -> all.put(key, new Observation(value, 0)));
-        return Causes.of(new Evidence(all, false), ATLAS, TEXTS);
+        return Causes.of(new Evidence(all, false), ATLAS, texts);
     }
 
     @Test
@@ -72,7 +77,38 @@ final class CausesTest {
         Causes causes = of(Map.of("a", 1.0, "b", 1.0));
 
         assertThat(causes.listed()).extracting(Cause::name).noneMatch(name -> name.contains("needy"));
-        assertThat(causes.missing()).containsExactly("needs the reading c");
+        assertThat(causes.missing()).containsExactly("the reading c");
+        assertThat(causes.listed().get(0).nextTest())
+                .endsWith("; not read, and would name the cause more surely: the reading c");
+    }
+
+    @Test
+    void aReadingThatWouldMakeAListedCauseSurerIsAskedForWithItsTest() {
+        Text other = new Text(
+                "other", "other", "as other", "look", List.of(), List.of(new Need(List.of("d"), 1, "the reading d")));
+        CauseTexts texts = new CauseTexts(
+                List.of(text("healthy"), text("one"), text("twin"), other, text("needy")), TEXTS.tests());
+
+        Causes causes = of(Map.of("a", 0.0, "b", 1.0, "c", 0.0), texts);
+
+        assertThat(causes.listed().get(0).nextTest())
+                .isEqualTo("look; not read, and would name the cause more surely: the reading d");
+        assertThat(causes.toRead()).isEqualTo("not read, and would name the cause more surely: the reading d");
+    }
+
+    @Test
+    void nothingIsNamedWithoutAnyReadingAndWhatIsMissingIsSaid() {
+        Need need = new Need(List.of("c"), 1, "the reading c");
+        CauseTexts texts = new CauseTexts(
+                Stream.of("healthy", "one", "twin", "other", "needy")
+                        .map(id -> text(id, need))
+                        .toList(),
+                List.of());
+
+        Causes causes = of(Map.of(), texts);
+
+        assertThat(causes.listed()).isEmpty();
+        assertThat(causes.toRead()).endsWith("the reading c");
     }
 
     @Test
