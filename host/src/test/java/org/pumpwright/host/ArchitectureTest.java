@@ -27,6 +27,8 @@ final class ArchitectureTest {
             "catalog",
             "plan",
             "curve",
+            "calibrate",
+            "demand",
             "stand",
             "run",
             "grade",
@@ -64,6 +66,15 @@ final class ArchitectureTest {
     static final ArchRule plan = mayUse("plan", "quantity", "trace", "catalog", "datafile");
 
     @ArchTest
+    static final ArchRule calibrate = mayUse("calibrate", "quantity", "calibration");
+
+    @ArchTest
+    static final ArchRule demand = mayUse("demand", "quantity");
+
+    @ArchTest
+    static final ArchRule squareCodes = confined("com.google.zxing..", HOST + "report..");
+
+    @ArchTest
     static final ArchRule curve = mayUse("curve", "quantity", "signal", "datafile");
 
     @ArchTest
@@ -80,7 +91,7 @@ final class ArchitectureTest {
     static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade");
 
     @ArchTest
-    static final ArchRule report = mayUse("report", "quantity", "trace", "curve", "grade", "record");
+    static final ArchRule report = mayUse("report", "quantity", "calibration", "calibrate", "trace", "curve", "grade", "record");
 
     @ArchTest
     static final ArchRule nothingKnowsTheCommandLine = noClasses()

@@ -38,6 +38,8 @@ final class PumpwrightCommand implements Runnable {
                 .addSubcommand(new StandConformCommand(workshop));
         return new CommandLine(new PumpwrightCommand())
                 .addSubcommand(new AcceptCommand(workshop))
+                .addSubcommand(BucketCommand.tree(workshop))
+                .addSubcommand(new DemandCommand(workshop))
                 .addSubcommand(new PracticeCommand(workshop))
                 .addSubcommand(CurveCommand.tree(workshop))
                 .addSubcommand(stand);

@@ -1,0 +1,14 @@
+package org.pumpwright.host.app;
+
+import org.pumpwright.host.stand.StandException;
+
+/** A scale that is read by the program. Confined to the run thread. */
+interface BucketScale {
+    /**
+     * Waits until several readings in a row are steady and agree.
+     *
+     * @throws OrderException when it does not come to rest, or sends what the settings do not describe
+     * @throws StandException when the line is lost
+     */
+    double steadyKilograms() throws OrderException, StandException;
+}
