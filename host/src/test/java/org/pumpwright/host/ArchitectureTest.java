@@ -91,7 +91,8 @@ final class ArchitectureTest {
     static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade");
 
     @ArchTest
-    static final ArchRule report = mayUse("report", "quantity", "calibration", "calibrate", "trace", "curve", "grade", "record");
+    static final ArchRule report =
+            mayUse("report", "quantity", "calibration", "calibrate", "trace", "curve", "grade", "record");
 
     @ArchTest
     static final ArchRule nothingKnowsTheCommandLine = noClasses()
@@ -104,6 +105,21 @@ final class ArchitectureTest {
             .that(resideOutsideOfPackages(HOST + "cli..", HOST + "app.."))
             .should()
             .dependOnClassesThat(resideInAPackage(HOST + "app.."));
+
+    /** The papers, the use case and the command of a bucket test stand on what their packages share, never the other way round. */
+    @ArchTest
+    static final ArchRule papersOfABucketTest = standsAbove("report.bucket", "report");
+
+    @ArchTest
+    static final ArchRule useCaseOfABucketTest = standsAbove("app.bucket", "app");
+
+    @ArchTest
+    static final ArchRule commandOfABucketTest = noClasses()
+            .that(resideInAPackage(HOST + "cli"))
+            .and()
+            .doNotHaveSimpleName("PumpwrightCommand")
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "cli.bucket.."));
 
     @ArchTest
     static final ArchRule serialLibrary = confined("com.fazecast..", HOST + "stand.serial..");
@@ -160,6 +176,13 @@ final class ArchitectureTest {
                 .toArray(String[]::new);
         String own = HOST + name + (name.equals("stand") ? "" : "..");
         return noClasses().that(resideInAPackage(own)).should().dependOnClassesThat(resideInAnyPackage(forbidden));
+    }
+
+    private static ArchRule standsAbove(String upper, String lower) {
+        return noClasses()
+                .that(resideInAPackage(HOST + lower))
+                .should()
+                .dependOnClassesThat(resideInAPackage(HOST + upper + ".."));
     }
 
     private static ArchRule confined(String library, String... homes) {

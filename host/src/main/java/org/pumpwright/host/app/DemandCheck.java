@@ -1,13 +1,11 @@
 package org.pumpwright.host.app;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.pumpwright.host.catalog.Fluid;
 import org.pumpwright.host.catalog.FluidFile;
 import org.pumpwright.host.datafile.DataFileException;
@@ -28,13 +26,15 @@ import org.pumpwright.host.record.RunRecordFile;
 /** Holds what a planter needs against what a unit gives. Thread-safe. */
 public final class DemandCheck {
     private static final String RECORD = "record.json";
-    private static final String ENDING = ".yaml";
+    private static final String FOLDER = "fluids";
 
     private final Path fluids;
+    private final Shelf shelf;
 
     /** @param data the folder that holds {@code fluids} */
     public DemandCheck(Path data) {
-        fluids = data.resolve("fluids");
+        fluids = data.resolve(FOLDER);
+        shelf = new Shelf(data);
     }
 
     /**
@@ -106,11 +106,11 @@ public final class DemandCheck {
             ProductFactor factor = ProductFactor.ofPoundsPerUsGallon(weighed.get());
             return new Product(factor, "%s, as you weighed it".formatted(name), 0);
         }
-        Path file = fluids.resolve(name + ENDING);
+        Path file = fluids.resolve(name + ".yaml");
         if (!Files.isRegularFile(file)) {
             throw new OrderException(
                     "there is no product '%s'. Known are: %s. For another, weigh a gallon of it and give --density-lb-gal."
-                            .formatted(name, String.join(", ", names())));
+                            .formatted(name, String.join(", ", shelf.names(FOLDER))));
         }
         Fluid fluid = FluidFile.read(file);
         Fluid.Published figure = fluid.density(at);
@@ -120,18 +120,6 @@ public final class DemandCheck {
                 new ProductFactor(figure.kilogramsPerM3()),
                 "%s%s (%s)".formatted(fluid.title(), temperature, figure.source()),
                 fluid.spread());
-    }
-
-    private List<String> names() throws OrderException {
-        try (Stream<Path> files = Files.list(fluids)) {
-            return files.map(file -> file.getFileName().toString())
-                    .filter(file -> file.endsWith(ENDING))
-                    .map(file -> file.substring(0, file.length() - ENDING.length()))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new OrderException("%s can't be read: %s. Check the folder.".formatted(fluids, e.getMessage()));
-        }
     }
 
     /**

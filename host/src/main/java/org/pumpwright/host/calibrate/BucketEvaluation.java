@@ -39,6 +39,16 @@ public final class BucketEvaluation {
         return new BucketResult(test, runs, points, fit, curve, single, passes, Findings.of(bare));
     }
 
+    /**
+     * Whether a bench can give a K at all, before anything is caught: certificates and liquid.
+     *
+     * @param test its runs, if there are any, are looked at too
+     * @throws BucketRefused with every reason found why it can't
+     */
+    public static void requireUsable(BucketTest test) throws BucketRefused {
+        refuse(Refusals.of(test));
+    }
+
     private static void refuse(List<Problem> problems) throws BucketRefused {
         if (!problems.isEmpty()) {
             throw new BucketRefused(problems);
@@ -103,16 +113,20 @@ public final class BucketEvaluation {
         if (flows.size() < LEAST_FLOWS) {
             problems.add(new Problem(
                     "flows",
-                    "runs at %d flows, a K over the flow needs at least %d, better 5"
-                            .formatted(flows.size(), LEAST_FLOWS)));
+                    "runs at %d %s, a K over the flow needs at least %d, better 5: test at more"
+                            .formatted(flows.size(), flows.size() == 1 ? "flow" : "flows", LEAST_FLOWS)));
         }
         flows.forEach((flow, runs) -> {
             int counting = counting(runs, true).size();
             if (counting < LEAST_RUNS) {
                 problems.add(new Problem(
-                        "runs at " + new FlowRate(flow).print(test.units()),
-                        "%d runs that count at %s, at least %d are needed, better 5"
-                                .formatted(counting, new FlowRate(flow).print(test.units()), LEAST_RUNS)));
+                        "run " + runs.get(0).run().number() + " and those at its flow",
+                        "%d %s at %s, at least %d are needed, better 5: make more"
+                                .formatted(
+                                        counting,
+                                        counting == 1 ? "run that counts" : "runs that count",
+                                        new FlowRate(flow).print(test.units()),
+                                        LEAST_RUNS)));
             }
         });
         return problems;

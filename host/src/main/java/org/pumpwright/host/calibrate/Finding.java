@@ -21,6 +21,8 @@ public record Finding(Kind kind, String sentence) {
         FIRST_FLOW_MOVED,
         /** K falls off at low flow. */
         FALLS_OFF,
+        /** The one K is for flows at which nothing was measured. */
+        BEYOND_FLOWS,
         /** The lowest flow is too near to where the rotor starts. */
         NEAR_START,
         /** The usual law does not describe the points, a table does. */

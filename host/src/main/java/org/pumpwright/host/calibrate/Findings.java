@@ -3,6 +3,7 @@ package org.pumpwright.host.calibrate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.pumpwright.host.calibrate.Finding.Kind;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.KFactor;
@@ -12,6 +13,9 @@ final class Findings {
     private static final double FALLEN = -0.01;
     private static final double CHANGED = 0.015;
     private static final double NEAR_START = 2;
+    /** A flow that was set by hand may miss the end of the range by this share. */
+    private static final double NEAR_TESTED = 0.05;
+
     private static final double LEAST_PULSES = 1000;
     private static final double LEAST_FLYING_SECONDS = 30;
     private static final double LEAST_STANDING_SECONDS = 180;
@@ -32,6 +36,7 @@ final class Findings {
         result.passes().forEach(findings::pass);
         findings.curve();
         findings.fallOff();
+        findings.beyond();
         findings.start();
         findings.single();
         findings.expected();
@@ -158,6 +163,27 @@ final class Findings {
                         / fit.kAtHighFlow().k().pulsesPerM3();
         double least = fit.loss().m3PerSecond() / share;
         return share > 0 && least > 0 ? "; from " + flow(new FlowRate(least)) + " up it is within 1 %" : "";
+    }
+
+    /** Beyond the flows that were tested nothing speaks for the formula or the table. */
+    private void beyond() {
+        FlowRate least = result.points().get(0).flow();
+        FlowRate most = result.points().get(result.points().size() - 1).flow();
+        FlowRange tested = new FlowRange(least, most);
+        Declared declared = result.test().declared();
+        Stream.concat(
+                        Stream.of(declared.range().least(), declared.range().most()),
+                        declared.working().stream().map(WorkingFlow::flow))
+                .filter(flow -> !tested.holds(flow, NEAR_TESTED))
+                .mapToDouble(FlowRate::m3PerSecond)
+                .distinct()
+                .sorted()
+                .forEach(flow -> add(
+                        Kind.BEYOND_FLOWS,
+                        "%s was not tested, the flows were %s to %s: test there too, or declare a shorter range",
+                        flow(new FlowRate(flow)),
+                        flow(least),
+                        flow(most)));
     }
 
     private void start() {

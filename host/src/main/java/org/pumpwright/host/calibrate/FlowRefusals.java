@@ -47,7 +47,7 @@ final class FlowRefusals {
         boolean below = result.flow().m3PerSecond() < range.least().m3PerSecond();
         return Optional.of(problem(
                 result.run(),
-                "%s, %s the range: %s for %s to %s",
+                "%s, %s the range: %s for %s to %s. Test within it",
                 words(test, result.flow()),
                 below ? "below" : "above",
                 what,

@@ -42,6 +42,16 @@ final class Refusals {
     private void certificate(String what, Certificate certificate) {
         LocalDate day = test.day();
         Certificate.Standing standing = certificate.standing(day);
+        certificate
+                .calibrated()
+                .filter(day::isBefore)
+                .ifPresent(calibrated -> add(
+                        what + ".certificate",
+                        "the %s was calibrated on %s (%s), after the test of %s: one of the two days is wrong",
+                        what,
+                        calibrated,
+                        certificate.number(),
+                        day));
         if (standing == Certificate.Standing.PAST_DUE) {
             add(
                     what + ".certificate",
@@ -65,7 +75,8 @@ final class Refusals {
         if (test.bench().method() instanceof Weighing && test.liquid().isEmpty()) {
             add(
                     "liquid.density",
-                    "weighing product needs its measured density and temperature (%s)",
+                    "weighing product needs its measured density and temperature (%s): weigh a known volume of that batch and"
+                            + " give kg_per_m3 and celsius",
                     test.liquidName());
         }
     }
@@ -73,7 +84,11 @@ final class Refusals {
     private void run(Run run) {
         Method method = test.bench().method();
         if (!matches(method, run.reading())) {
-            add(field(run, "reading"), "run %d has a reading that does not go with a %s", run.number(), method.words());
+            add(
+                    field(run, "reading"),
+                    "run %d has a reading that does not go with a %s: correct it, or the method",
+                    run.number(),
+                    method.words());
             return;
         }
         Optional<Liquid> liquid = test.liquid();
@@ -109,7 +124,7 @@ final class Refusals {
         if (weights.grossKg() > most) {
             add(
                     field(run, "gross"),
-                    "run %d weighs %.3f kg gross, the scale takes %.3f kg",
+                    "run %d weighs %.3f kg gross, the scale takes %.3f kg: catch less, or take a larger scale",
                     run.number(),
                     weights.grossKg(),
                     most);
@@ -124,7 +139,8 @@ final class Refusals {
         if (result.volume().m3() > most) {
             add(
                     field(run, "volume"),
-                    "run %d caught %.2f L, the bucket holds %.2f L: it ran over, or a weight or unit is wrong",
+                    "run %d caught %.2f L, the bucket holds %.2f L: it ran over, or a weight or unit is wrong: make"
+                            + " runs shorter or take a larger bucket",
                     run.number(),
                     result.volume().litres(),
                     most * 1000);

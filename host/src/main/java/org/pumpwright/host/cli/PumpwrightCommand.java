@@ -1,6 +1,7 @@
 package org.pumpwright.host.cli;
 
 import org.pumpwright.host.app.Version;
+import org.pumpwright.host.cli.bucket.BucketCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;

@@ -4,10 +4,16 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** A number as a person types it, above 0. A decimal comma is told, never guessed: 1,5 could be 1.5 or 15. Thread-safe. */
-final class TypedNumber {
+public final class TypedNumber {
     private TypedNumber() {}
 
-    static double of(CommandSpec spec, String option, String text) {
+    /**
+     * The number.
+     *
+     * @param option as it is called, for the message
+     * @throws ParameterException when it is none above 0
+     */
+    public static double of(CommandSpec spec, String option, String text) {
         if (text.contains(",")) {
             throw new ParameterException(
                     spec.commandLine(),

@@ -28,7 +28,9 @@ final class RefusalTest {
                 UnitSystem.US);
         assertThat(problems(test))
                 .containsExactly(new Problem(
-                        "liquid.density", "weighing product needs its measured density and temperature (28-0-0)"));
+                        "liquid.density",
+                        "weighing product needs its measured density and temperature (28-0-0): weigh a known volume of"
+                                + " that batch and give kg_per_m3 and celsius"));
     }
 
     @Test
@@ -55,13 +57,15 @@ final class RefusalTest {
         List<Run> runs = new ArrayList<>(WorkedExample.runs().subList(0, 17));
         assertThat(problems(WorkedExample.with(runs)))
                 .containsExactly(new Problem(
-                        "runs at 4.00 gal/min", "2 runs that count at 4.00 gal/min, at least 3 are needed, better 5"));
+                        "run 16 and those at its flow",
+                        "2 runs that count at 4.00 gal/min, at least 3 are needed, better 5: make more"));
     }
 
     @Test
     void twoFlowsAreTooFew() {
         assertThat(problems(WorkedExample.with(WorkedExample.runs().subList(0, 10))))
-                .containsExactly(new Problem("flows", "runs at 2 flows, a K over the flow needs at least 3, better 5"));
+                .containsExactly(new Problem(
+                        "flows", "runs at 2 flows, a K over the flow needs at least 3, better 5: test at more"));
     }
 
     @Test
@@ -81,7 +85,8 @@ final class RefusalTest {
                 .first()
                 .isEqualTo(new Problem(
                         "run 11 volume",
-                        "run 11 caught 15.15 L, the bucket holds 10.00 L: it ran over, or a weight or unit is wrong"));
+                        "run 11 caught 15.15 L, the bucket holds 10.00 L: it ran over, or a weight or unit is wrong:"
+                                + " make runs shorter or take a larger bucket"));
     }
 
     @Test
@@ -90,7 +95,10 @@ final class RefusalTest {
         Bench bench = WorkedExample.bench(new Weighing(small, new Air(20, 98_190, 50), 0.058, 0.004, 0.019));
         BucketTest test = WorkedExample.with(bench, WorkedExample.declared(), WorkedExample.runs(), Rules.SHOP);
         assertThat(problems(test))
-                .contains(new Problem("run 11 gross", "run 11 weighs 16.012 kg gross, the scale takes 16.000 kg"));
+                .contains(
+                        new Problem(
+                                "run 11 gross",
+                                "run 11 weighs 16.012 kg gross, the scale takes 16.000 kg: catch less, or take a larger scale"));
     }
 
     @Test
@@ -108,7 +116,8 @@ final class RefusalTest {
                 .first()
                 .isEqualTo(new Problem(
                         "run 1 flow",
-                        "run 1 has 0.25 gal/min, below the range: the meter is for 0.50 gal/min to 5.00 gal/min"));
+                        "run 1 has 0.25 gal/min, below the range: the meter is for 0.50 gal/min to 5.00 gal/min."
+                                + " Test within it"));
     }
 
     @Test
@@ -125,6 +134,18 @@ final class RefusalTest {
                                 + " calibrated, then test again",
                         "the certificate of the thermometer (S-9) was due on 2026-03-01, the test is of 2026-03-02: have"
                                 + " it calibrated, then test again");
+    }
+
+    @Test
+    void anInstrumentCalibratedAfterTheTestIsRefused() {
+        Certificate later = new Certificate("T-3", Optional.of(WorkedExample.DAY.plusDays(1)), Optional.empty());
+        Bench bench = new Bench(
+                WorkedExample.bench().method(), WorkedExample.bench().timing(), new Thermometer(later, 0.5), 3e-6, 1);
+        assertThat(problems(WorkedExample.with(bench, WorkedExample.declared(), WorkedExample.runs(), Rules.SHOP)))
+                .containsExactly(new Problem(
+                        "thermometer.certificate",
+                        "the thermometer was calibrated on 2026-03-03 (T-3), after the test of 2026-03-02: one of the two"
+                                + " days is wrong"));
     }
 
     @Test
@@ -185,7 +206,8 @@ final class RefusalTest {
         runs.set(0, with(runs.get(0), 121, new Reading.Level(0.0019)));
         assertThat(problems(WorkedExample.with(runs)))
                 .extracting(Problem::sentence)
-                .containsExactly("run 1 has a reading that does not go with a weighed bucket");
+                .containsExactly(
+                        "run 1 has a reading that does not go with a weighed bucket: correct it, or the method");
     }
 
     @Test

@@ -149,7 +149,7 @@ final class PlanterTest {
     void whatCannotBeAPlanterIsRefused() {
         assertThatThrownBy(
                         () -> new Planter(0, 0.762, ApplicationRate.ofGallonsPerAcre(5), GroundSpeed.ofMilesPerHour(5)))
-                .hasMessage("number of rows is 0.0 , allowed are 1.0 to 200.0 ");
+                .hasMessage("number of rows is 0.0, allowed are 1.0 to 200.0");
         assertThatThrownBy(() -> ProductFactor.ofPoundsPerUsGallon(1))
                 .hasMessageStartingWith("density is 119.826")
                 .hasMessageEndingWith(" kg/m3, allowed are 500.0 to 2500.0 kg/m3");

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.pumpwright.host.report.BucketSamples;
+import org.pumpwright.host.report.bucket.BucketSamples;
 
 final class BucketRecordFileTest {
     @TempDir
