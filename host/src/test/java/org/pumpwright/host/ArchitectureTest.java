@@ -28,6 +28,8 @@ final class ArchitectureTest {
             "plan",
             "rule",
             "curve",
+            "calibrate",
+            "demand",
             "stand",
             "run",
             "grade",
@@ -68,6 +70,15 @@ final class ArchitectureTest {
     static final ArchRule rule = mayUse("rule", "quantity", "catalog", "datafile");
 
     @ArchTest
+    static final ArchRule calibrate = mayUse("calibrate", "quantity", "calibration");
+
+    @ArchTest
+    static final ArchRule demand = mayUse("demand", "quantity");
+
+    @ArchTest
+    static final ArchRule squareCodes = confined("com.google.zxing..", HOST + "report..");
+
+    @ArchTest
     static final ArchRule curve = mayUse("curve", "quantity", "signal", "datafile");
 
     @ArchTest
@@ -84,7 +95,8 @@ final class ArchitectureTest {
     static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade", "rule");
 
     @ArchTest
-    static final ArchRule report = mayUse("report", "quantity", "trace", "curve", "grade", "record", "rule");
+    static final ArchRule report =
+            mayUse("report", "quantity", "calibration", "calibrate", "trace", "curve", "grade", "record", "rule");
 
     @ArchTest
     static final ArchRule nothingKnowsTheCommandLine = noClasses()
@@ -97,6 +109,21 @@ final class ArchitectureTest {
             .that(resideOutsideOfPackages(HOST + "cli..", HOST + "app.."))
             .should()
             .dependOnClassesThat(resideInAPackage(HOST + "app.."));
+
+    /** The papers, the use case and the command of a bucket test stand on what their packages share, never the other way round. */
+    @ArchTest
+    static final ArchRule papersOfABucketTest = standsAbove("report.bucket", "report");
+
+    @ArchTest
+    static final ArchRule useCaseOfABucketTest = standsAbove("app.bucket", "app");
+
+    @ArchTest
+    static final ArchRule commandOfABucketTest = noClasses()
+            .that(resideInAPackage(HOST + "cli"))
+            .and()
+            .doNotHaveSimpleName("PumpwrightCommand")
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "cli.bucket.."));
 
     @ArchTest
     static final ArchRule serialLibrary = confined("com.fazecast..", HOST + "stand.serial..");
@@ -153,6 +180,13 @@ final class ArchitectureTest {
                 .toArray(String[]::new);
         String own = HOST + name + (name.equals("stand") ? "" : "..");
         return noClasses().that(resideInAPackage(own)).should().dependOnClassesThat(resideInAnyPackage(forbidden));
+    }
+
+    private static ArchRule standsAbove(String upper, String lower) {
+        return noClasses()
+                .that(resideInAPackage(HOST + lower))
+                .should()
+                .dependOnClassesThat(resideInAPackage(HOST + upper + ".."));
     }
 
     private static ArchRule confined(String library, String... homes) {

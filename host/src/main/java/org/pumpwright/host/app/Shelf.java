@@ -116,7 +116,8 @@ public final class Shelf {
         return data.resolve(folder).resolve(name + ENDING);
     }
 
-    private List<String> names(String folder) throws OrderException {
+    /** What lies in a folder, by name. */
+    List<String> names(String folder) throws OrderException {
         Path where = data.resolve(folder);
         if (!Files.isDirectory(where)) {
             return List.of();

@@ -99,7 +99,7 @@ final class GradeCommand implements Callable<Integer> {
         RegradeFace face = json
                 ? new RegradeLines(out, stop)
                 : new RegradeText(out, stop, workshop.livePerson() && !quiet, order, into, numbers, workshop.clock());
-        StopAtEnd end = StopAtEnd.of(stop);
+        EndOfProcess end = EndOfProcess.watch(workshop.stands(), stop, () -> {});
         try {
             new Regrading(workshop.shelf(), workshop.recordFolder(into), workshop.clock())
                     .carryOut(order, tally.before(face), stop);

@@ -34,8 +34,8 @@ final class RunDesk {
         }
         recover(papers, order);
         StopButton stop = new StopButton();
-        try (StopAtEnd end = StopAtEnd.of(stop)) {
-            workshop.stands().beforeProcessEnds(end::stopAndWait);
+        EndOfProcess end = EndOfProcess.watch(workshop.stands(), stop, () -> {});
+        try {
             TerminalOperator person = new TerminalOperator(
                     workshop.typed(), workshop.livePerson() && !papers.json, answers.answers, stop);
             person.listen();
@@ -44,7 +44,7 @@ final class RunDesk {
             show(result, order, papers);
             return ExitCode.of(result.record().grade().verdict());
         } finally {
-            workshop.stands().beforeProcessEnds(() -> {});
+            end.close();
         }
     }
 

@@ -11,6 +11,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.pumpwright.host.app.bucket.ScaleSettings;
+import org.pumpwright.host.app.bucket.SheetFile;
+import org.pumpwright.host.app.bucket.ShopFile;
+import org.pumpwright.host.catalog.FluidFile;
 import org.pumpwright.host.catalog.ModelFile;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.curve.CurveFile;
@@ -34,7 +38,11 @@ class SchemaFilesTest {
                 schema(RulesFile.class, "rules"),
                 schema(StandFile.class, "stand"),
                 schema(CurveFile.class, "curve"),
-                schema(CurveFile.class, "known-good"));
+                schema(CurveFile.class, "known-good"),
+                schema(SheetFile.class, "sheet"),
+                schema(ShopFile.class, "shop"),
+                schema(ScaleSettings.class, "scale"),
+                schema(FluidFile.class, "fluid"));
     }
 
     @ParameterizedTest

@@ -218,7 +218,11 @@ class GraderTest {
                 .grade(trace -> Bench.input(trace, ending, Optional.of(SyntheticRun.curve())));
         assertThat(grade.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(grade.reasons().get(0)).isEqualTo("the unit ended the run: the unit drew 31.2 A for 0.2 s");
-        assertThat(grade.causes()).isEmpty();
+        assertThat(grade.causes())
+                .extracting(Cause::name)
+                .containsExactly(
+                        "the pump is stuck: seized, or full of crystals",
+                        "a lead or the winding leaks current to the case");
         assertThat(grade.nextTest()).startsWith("do not drive it again: turn it by hand");
     }
 

@@ -99,7 +99,7 @@ final class CauseRankingTest {
 
     @Test
     void aFaultThatBeatsNothingWrongByNoMoreThanChanceGoesAfterIt() {
-        List<Ranked> little = rank(Map.of("a", 0.35, "b", -0.35, "c@20", 0.0, "c@40", 0.0));
+        List<Ranked> little = rank(Map.of("a", 0.2, "b", -0.2, "c@20", 0.0, "c@40", 0.0));
         List<Ranked> much = rank(Map.of("a", 0.8, "b", -0.8, "c@20", 0.0, "c@40", 0.0));
 
         assertThat(little.get(0).ids()).containsExactly("healthy");

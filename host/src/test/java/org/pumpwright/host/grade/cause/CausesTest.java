@@ -78,8 +78,7 @@ final class CausesTest {
 
         assertThat(causes.listed()).extracting(Cause::name).noneMatch(name -> name.contains("needy"));
         assertThat(causes.missing()).containsExactly("the reading c");
-        assertThat(causes.listed().get(0).nextTest())
-                .endsWith("; not read, and would name the cause more surely: the reading c");
+        assertThat(causes.toRead()).isEqualTo("not read, and would name the cause more surely: the reading c");
     }
 
     @Test
