@@ -21,6 +21,9 @@ final class ParameterErrors {
 
     private static final double BEST_EFFICIENCY = 0.99;
 
+    /** Shares of a whole, which can't be more than all of it. */
+    private static final Set<String> SHARES = Set.of("contactSwing", "airFraction");
+
     /** In these each value is off by itself; in others all values go together, since they are thresholds of one thing. */
     private static final Set<Class<?>> EACH_BY_ITSELF =
             Set.of(MotorParameters.class, HeadParameters.class, DynamicsParameters.class);
@@ -104,13 +107,18 @@ final class ParameterErrors {
                 Object was = components[i].getAccessor().invoke(before);
                 Object is = components[i].getAccessor().invoke(after);
                 values[i] = types[i] == double.class
-                        ? resized((Double) was, (Double) is, each ? factor(random) : common)
+                        ? within(components[i], resized((Double) was, (Double) is, each ? factor(random) : common))
                         : changed(was, is, random);
             }
             return after.getClass().getConstructor(types).newInstance(values);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("parameters of " + after.getClass() + " can't be made anew", e);
         }
+    }
+
+    /** A share of a whole stays one. */
+    private static double within(RecordComponent component, double value) {
+        return SHARES.contains(component.getName()) ? Math.min(1, value) : value;
     }
 
     private static double resized(double before, double after, double factor) {
