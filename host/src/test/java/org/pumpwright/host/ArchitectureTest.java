@@ -26,7 +26,10 @@ final class ArchitectureTest {
             "signal",
             "catalog",
             "plan",
+            "rule",
             "curve",
+            "calibrate",
+            "demand",
             "stand",
             "run",
             "grade",
@@ -64,6 +67,18 @@ final class ArchitectureTest {
     static final ArchRule plan = mayUse("plan", "quantity", "trace", "catalog", "datafile");
 
     @ArchTest
+    static final ArchRule rule = mayUse("rule", "quantity", "catalog", "datafile");
+
+    @ArchTest
+    static final ArchRule calibrate = mayUse("calibrate", "quantity", "calibration");
+
+    @ArchTest
+    static final ArchRule demand = mayUse("demand", "quantity");
+
+    @ArchTest
+    static final ArchRule squareCodes = confined("com.google.zxing..", HOST + "report..");
+
+    @ArchTest
     static final ArchRule curve = mayUse("curve", "quantity", "signal", "datafile");
 
     @ArchTest
@@ -74,13 +89,14 @@ final class ArchitectureTest {
 
     @ArchTest
     static final ArchRule grade =
-            mayUse("grade", "quantity", "calibration", "trace", "catalog", "curve", "plan", "signal");
+            mayUse("grade", "quantity", "calibration", "trace", "catalog", "curve", "plan", "rule", "signal");
 
     @ArchTest
-    static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade");
+    static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade", "rule");
 
     @ArchTest
-    static final ArchRule report = mayUse("report", "quantity", "trace", "curve", "grade", "record");
+    static final ArchRule report =
+            mayUse("report", "quantity", "calibration", "calibrate", "trace", "curve", "grade", "record", "rule");
 
     @ArchTest
     static final ArchRule nothingKnowsTheCommandLine = noClasses()
@@ -93,6 +109,21 @@ final class ArchitectureTest {
             .that(resideOutsideOfPackages(HOST + "cli..", HOST + "app.."))
             .should()
             .dependOnClassesThat(resideInAPackage(HOST + "app.."));
+
+    /** The papers, the use case and the command of a bucket test stand on what their packages share, never the other way round. */
+    @ArchTest
+    static final ArchRule papersOfABucketTest = standsAbove("report.bucket", "report");
+
+    @ArchTest
+    static final ArchRule useCaseOfABucketTest = standsAbove("app.bucket", "app");
+
+    @ArchTest
+    static final ArchRule commandOfABucketTest = noClasses()
+            .that(resideInAPackage(HOST + "cli"))
+            .and()
+            .doNotHaveSimpleName("PumpwrightCommand")
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "cli.bucket.."));
 
     @ArchTest
     static final ArchRule serialLibrary = confined("com.fazecast..", HOST + "stand.serial..");
@@ -149,6 +180,13 @@ final class ArchitectureTest {
                 .toArray(String[]::new);
         String own = HOST + name + (name.equals("stand") ? "" : "..");
         return noClasses().that(resideInAPackage(own)).should().dependOnClassesThat(resideInAnyPackage(forbidden));
+    }
+
+    private static ArchRule standsAbove(String upper, String lower) {
+        return noClasses()
+                .that(resideInAPackage(HOST + lower))
+                .should()
+                .dependOnClassesThat(resideInAPackage(HOST + upper + ".."));
     }
 
     private static ArchRule confined(String library, String... homes) {

@@ -3,28 +3,27 @@ package org.pumpwright.host.app;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.pumpwright.host.catalog.UnitModel;
 import org.pumpwright.host.curve.Conditions;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.grade.Decision;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.Grader;
 import org.pumpwright.host.grade.GradingInput;
+import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.grade.StandExpectations;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.JournalFile;
 import org.pumpwright.host.record.RunRecord;
-import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
 import org.pumpwright.host.record.RunRecord.Subject;
 import org.pumpwright.host.record.RunRecordException;
+import org.pumpwright.host.rule.DecisionNumbers;
+import org.pumpwright.host.rule.GradingRules;
 import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.run.PlanRun;
 import org.pumpwright.host.run.RunOutcome;
@@ -40,8 +39,6 @@ import org.pumpwright.host.stand.StandIdentity;
  * asks for it.
  */
 public final class Acceptance {
-    private static final DateTimeFormatter ID = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS'Z'", Locale.ROOT);
-
     private final Shelf shelf;
     private final Stands stands;
     private final RecordFolder records;
@@ -71,6 +68,7 @@ public final class Acceptance {
      * @param technician who tests
      * @param units units of the papers
      * @param manual one duty held by hand in the place of a plan; then the model need not be one of the shelf's
+     * @param job why the unit is here, and whether it was before
      */
     public record Order(
             String stand,
@@ -80,7 +78,8 @@ public final class Acceptance {
             String serial,
             String technician,
             UnitSystem units,
-            Optional<ManualDrive> manual) {
+            Optional<ManualDrive> manual,
+            Job job) {
         /** An order by a plan. */
         public Order(
                 String stand,
@@ -90,13 +89,30 @@ public final class Acceptance {
                 String serial,
                 String technician,
                 UnitSystem units) {
-            this(stand, reach, model, plan, serial, technician, units, Optional.empty());
+            this(stand, reach, model, plan, serial, technician, units, Optional.empty(), Job.PLAIN);
+        }
+
+        /** The same in a job. */
+        public Order within(Job which) {
+            return new Order(stand, reach, model, plan, serial, technician, units, manual, which);
         }
 
         /** The same with one duty held by hand in the place of a plan. */
         public Order byHand(ManualDrive held) {
-            return new Order(stand, reach, model, Optional.empty(), serial, technician, units, Optional.of(held));
+            return new Order(stand, reach, model, Optional.empty(), serial, technician, units, Optional.of(held), job);
         }
+    }
+
+    /**
+     * Why the unit is here, and whether it was before.
+     *
+     * @param complaint what the customer says; empty where nothing was said
+     * @param begins whether a new job begins, in which earlier runs of the unit do not count
+     * @param decision who lets the unit be tested once more than is allowed without one
+     */
+    public record Job(Optional<Complaint> complaint, boolean begins, Optional<Decision> decision) {
+        /** No complaint, and earlier runs count. */
+        public static final Job PLAIN = new Job(Optional.empty(), false, Optional.empty());
     }
 
     /**
@@ -108,7 +124,8 @@ public final class Acceptance {
     public record Result(RunRecord record, RecordFolder.Kept kept) {}
 
     /** Everything of an order that was found on the shelf. */
-    private record Bench(Order order, StandDescription description, UnitModel model, Plan plan) {}
+    private record Bench(
+            Order order, StandDescription description, UnitModel model, Plan plan, Optional<GradingRules> rules) {}
 
     /** Everything that is known of a run before it begins. */
     private record Setting(
@@ -116,7 +133,29 @@ public final class Acceptance {
             StandIdentity identity,
             Conditions conditions,
             Optional<HealthyCurve> curve,
-            OffsetDateTime startedAt) {}
+            EarlierRuns earlier,
+            OffsetDateTime startedAt) {
+        Intake intake() {
+            Intake first = bench.order()
+                    .job()
+                    .complaint()
+                    .map(complaint -> Intake.NONE.complaining(complaint.word()))
+                    .orElse(Intake.NONE);
+            Intake now = first.after(earlier.ids());
+            return earlier.decision().map(now::decided).orElse(now);
+        }
+
+        /** Simulated or invented in any part of it. */
+        boolean practice() {
+            return isPractice(bench, curve);
+        }
+    }
+
+    private static boolean isPractice(Bench bench, Optional<HealthyCurve> curve) {
+        return bench.model().invented()
+                || bench.description().connection() instanceof Connection.Simulated
+                || curve.map(HealthyCurve::simulated).orElse(false);
+    }
 
     /**
      * Carries an order out. Whatever happens once the stand is open becomes a record; before that, nothing has moved.
@@ -141,11 +180,30 @@ public final class Acceptance {
         try (Stand stand = reached.stand()) {
             StandIdentity identity = stand.open();
             Conditions conditions = conditions(bench, identity);
-            Setting setting = new Setting(
-                    bench, identity, conditions, curve(plan, curves, conditions), OffsetDateTime.now(clock));
+            Optional<HealthyCurve> curve = CurveChoice.newest(plan, curves, conditions);
+            Setting setting =
+                    new Setting(bench, identity, conditions, curve, earlier(bench, curve), OffsetDateTime.now(clock));
             watcher.begins(plan, setting.curve(), expected(setting));
+            watcher.counts(setting.earlier());
             return carryOut(setting, stand, watcher, stop, reached.person().orElse(person));
         }
+    }
+
+    /** Looked up before the stand is armed: a retest too many must not move anything. */
+    private EarlierRuns earlier(Bench bench, Optional<HealthyCurve> curve) throws OrderException {
+        Order order = bench.order();
+        int most = 1
+                + bench.rules()
+                        .map(GradingRules::decision)
+                        .orElse(DecisionNumbers.STANDARD)
+                        .mostRetests();
+        if (order.manual().isPresent() || order.job().begins()) {
+            return EarlierRuns.none(most);
+        }
+        EarlierRuns.Unit unit = new EarlierRuns.Unit(
+                order.serial(), bench.model().id(), bench.plan().id(), isPractice(bench, curve));
+        return EarlierRuns.of(unit, most, records, clock.instant())
+                .allowed(order.serial(), order.job().decision());
     }
 
     private Bench bench(Order order) throws OrderException, DataFileException {
@@ -157,7 +215,8 @@ public final class Acceptance {
         Plan plan = manual.isPresent()
                 ? manual.get().plan(model.kind())
                 : shelf.plan(order.plan().orElse(model.plan()));
-        return new Bench(order, stand, model, plan.withSupplyAmpsAtMost(model.ampsLimit()));
+        Optional<GradingRules> rules = manual.isPresent() ? Optional.empty() : shelf.rules(model);
+        return new Bench(order, stand, model, plan.withSupplyAmpsAtMost(model.ampsLimit()), rules);
     }
 
     private Result carryOut(Setting setting, Stand stand, RunWatcher watcher, StopButton stop, Operator person)
@@ -188,30 +247,6 @@ public final class Acceptance {
                 bench.description().fluid());
     }
 
-    /** A plan that judges nothing needs no curve. */
-    private static Optional<HealthyCurve> curve(Plan plan, List<HealthyCurve> curves, Conditions run)
-            throws OrderException {
-        Optional<HealthyCurve> newest = curves.stream()
-                .filter(curve -> curve.conditions().differences(run).isEmpty())
-                .max(Comparator.comparingInt(HealthyCurve::version));
-        if (newest.isEmpty() && !plan.judged().isEmpty()) {
-            throw noCurve(run);
-        }
-        return newest;
-    }
-
-    private static OrderException noCurve(Conditions run) {
-        return new OrderException(String.format(
-                Locale.ROOT,
-                "there is no healthy curve for model %s with driver %s at %.0f Hz, nozzle %s and %s, so nothing could be"
-                        + " judged. Fit the driver and nozzle of an existing curve, or have one made from known-good units.",
-                run.model(),
-                run.driver(),
-                run.pwmHz(),
-                run.nozzle(),
-                run.fluid()));
-    }
-
     private static Grade grade(Setting setting, RunOutcome outcome) {
         Optional<ManualDrive> manual = setting.bench().order().manual();
         if (manual.isPresent()) {
@@ -224,7 +259,10 @@ public final class Acceptance {
                 setting.curve(),
                 setting.conditions(),
                 expected(setting),
-                setting.bench().order().units());
+                setting.bench().order().units(),
+                setting.bench().rules(),
+                setting.intake(),
+                setting.bench().model().nominal());
         try {
             return Grader.grade(input);
         } catch (RuntimeException e) {
@@ -245,11 +283,8 @@ public final class Acceptance {
     private static RunRecord record(Setting setting, RunOutcome outcome, Grade grade) {
         Bench bench = setting.bench();
         StandIdentity identity = setting.identity();
-        boolean practice = bench.model().invented()
-                || bench.description().connection() instanceof Connection.Simulated
-                || setting.curve().map(HealthyCurve::simulated).orElse(false);
         return new RunRecord(
-                ID.format(setting.startedAt().withOffsetSameInstant(ZoneOffset.UTC)),
+                RecordId.of(setting.startedAt()),
                 setting.startedAt(),
                 Version.text(),
                 new Subject(
@@ -257,7 +292,7 @@ public final class Acceptance {
                         bench.model().title(),
                         bench.order().serial(),
                         bench.order().technician(),
-                        practice),
+                        setting.practice()),
                 new StandUsed(
                         bench.description().id(),
                         bench.description().title(),
@@ -268,15 +303,12 @@ public final class Acceptance {
                         outcome.samplesLost()),
                 setting.conditions(),
                 bench.plan().label(),
-                setting.curve()
-                        .map(curve -> new CurveUsed(
-                                curve.label(),
-                                curve.units(),
-                                curve.toleranceFactor(),
-                                curve.coverage(),
-                                curve.simulated())),
+                setting.curve().map(CurveChoice::used),
                 outcome.ending(),
                 grade,
-                outcome.trace());
+                outcome.trace(),
+                setting.intake(),
+                bench.rules().map(GradingRules::label),
+                Optional.empty());
     }
 }

@@ -165,7 +165,8 @@ public final class CurveWorkshop {
                             records.firstDay(),
                             records.lastDay(),
                             list.declaredBy(),
-                            population.features())),
+                            population.features(),
+                            records.ids())),
                     Optional.empty(),
                     before.map(HealthyCurve::limitSets).orElse(List.<LimitSet>of()));
         } catch (IllegalArgumentException e) {

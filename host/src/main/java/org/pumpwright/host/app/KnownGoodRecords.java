@@ -1,7 +1,5 @@
 package org.pumpwright.host.app;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,9 +26,6 @@ import org.pumpwright.host.trace.Leg;
  * @param records in the order given
  */
 record KnownGoodRecords(List<RunRecord> records) {
-    private static final String RECORD = "record.json";
-    private static final Set<String> NO_SERIALS = Set.of("", "not given", "no plate");
-
     KnownGoodRecords {
         records = List.copyOf(records);
     }
@@ -46,9 +41,10 @@ record KnownGoodRecords(List<RunRecord> records) {
         List<RunRecord> records = new ArrayList<>();
         List<String> problems = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        for (Path file : files(paths)) {
+        for (Path file : RecordSearch.files(paths)) {
             RunRecord record = RunRecordFile.read(file);
-            if (ids.add(record.id())) {
+            // A run that was judged again is still one run.
+            if (record.regradedFrom().isEmpty() && ids.add(record.id())) {
                 records.add(record);
                 problem(record, list, records.get(0)).ifPresent(problem -> problems.add(file + ": " + problem));
             }
@@ -61,6 +57,10 @@ record KnownGoodRecords(List<RunRecord> records) {
 
     RunRecord first() {
         return records.get(0);
+    }
+
+    List<String> ids() {
+        return records.stream().map(RunRecord::id).sorted().toList();
     }
 
     LocalDate firstDay() {
@@ -124,7 +124,7 @@ record KnownGoodRecords(List<RunRecord> records) {
 
     private static Optional<String> problem(RunRecord record, KnownGoodList list, RunRecord first) {
         String serial = serial(record);
-        if (NO_SERIALS.contains(serial)) {
+        if (!EarlierRuns.isSerial(serial)) {
             return Optional.of("has no serial number, so its unit can't be told from others");
         }
         if (!list.holds(serial)) {
@@ -167,30 +167,5 @@ record KnownGoodRecords(List<RunRecord> records) {
                         point.flow().value(),
                         point.motorAmps().value()))
                 .toList();
-    }
-
-    private static List<Path> files(List<Path> paths) throws OrderException {
-        List<Path> files = new ArrayList<>();
-        for (Path path : paths) {
-            if (Files.isDirectory(path)) {
-                files.addAll(within(path));
-            } else {
-                files.add(path);
-            }
-        }
-        if (files.isEmpty()) {
-            throw new OrderException("there are no records in %s. Give files named %s, or folders that hold them."
-                    .formatted(paths, RECORD));
-        }
-        return files;
-    }
-
-    private static List<Path> within(Path folder) throws OrderException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            return files.filter(file -> file.endsWith(RECORD)).sorted().toList();
-        } catch (IOException e) {
-            throw new OrderException(
-                    "%s can't be read: %s. Check the folder's rights.".formatted(folder, e.getMessage()));
-        }
     }
 }

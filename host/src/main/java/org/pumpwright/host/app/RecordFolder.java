@@ -1,15 +1,21 @@
 package org.pumpwright.host.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.JournalFile;
 import org.pumpwright.host.record.JournalReader;
+import org.pumpwright.host.record.RecordHead;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.record.RunRecordFile;
@@ -18,7 +24,7 @@ import org.pumpwright.host.report.TextReport;
 
 /** Where records and their papers are kept: a folder for each run. Thread-safe. */
 public final class RecordFolder {
-    private static final String RECORD = "record.json";
+    private static final String RECORD = RecordSearch.RECORD;
     private static final String JOURNAL = "journal.jsonl";
 
     private final Path folder;
@@ -127,6 +133,32 @@ public final class RecordFolder {
         }
     }
 
+    /**
+     * The heads of the records of runs that began at that time or later, oldest first. What can't be read is left out: it is
+     * told when somebody asks for it.
+     */
+    List<RecordHead> since(Instant from) {
+        Set<String> ids = new TreeSet<>(runs(folder));
+        ids.addAll(runs(spare));
+        ids.removeIf(
+                id -> RecordId.beginning(id).map(began -> began.isBefore(from)).orElse(true));
+        return ids.stream().flatMap(id -> head(id).stream()).toList();
+    }
+
+    /** Names of what lies in a folder; none when there is no such folder yet, or no right to look. */
+    private static List<String> runs(Path folder) {
+        try (Stream<Path> runs = Files.list(folder)) {
+            return runs.map(run -> run.getFileName().toString()).toList();
+        } catch (IOException | UncheckedIOException e) {
+            return List.of();
+        }
+    }
+
+    private Optional<RecordHead> head(String id) {
+        return RecordHead.of(folder.resolve(id).resolve(RECORD))
+                .or(() -> RecordHead.of(spare.resolve(id).resolve(RECORD)));
+    }
+
     /** A run whose record was kept, and whose program died before it had removed the journal. */
     private boolean isKept(String id) {
         return Files.exists(folder.resolve(id).resolve(RECORD))
@@ -153,6 +185,15 @@ public final class RecordFolder {
                     .formatted(e.getMessage(), kept.record().getParent(), folder);
             return new Kept(kept.record(), kept.page(), kept.text(), Optional.of(moved));
         }
+    }
+
+    /**
+     * Keeps a record that can be made again at any time: in this folder or not at all.
+     *
+     * @throws RunRecordException when the folder does not take it, or holds it already
+     */
+    public Kept add(RunRecord record, UnitSystem units) throws RunRecordException {
+        return keepIn(folder, record, units);
     }
 
     private static Kept keepIn(Path folder, RunRecord record, UnitSystem units) throws RunRecordException {

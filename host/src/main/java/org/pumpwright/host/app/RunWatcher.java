@@ -16,4 +16,7 @@ public interface RunWatcher extends RunListener {
      * @param stand what a stand in order shows
      */
     default void begins(Plan plan, Optional<HealthyCurve> curve, StandExpectations stand) {}
+
+    /** Which run of the unit it is, and which came before it. */
+    default void counts(EarlierRuns earlier) {}
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.pumpwright.host.catalog.ModelFile;
 import org.pumpwright.host.catalog.UnitModel;
@@ -13,11 +14,13 @@ import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.plan.PlanFile;
+import org.pumpwright.host.rule.GradingRules;
+import org.pumpwright.host.rule.RulesFile;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandFile;
 
 /**
- * The shop's data files: stands, models, plans and healthy curves, each kind in a folder of its own, found by the file's
+ * The shop's data files: stands, models, plans, rules of grading and healthy curves, each kind in a folder of its own, found by the file's
  * name without its ending. Thread-safe.
  */
 public final class Shelf {
@@ -25,7 +28,7 @@ public final class Shelf {
 
     private final Path data;
 
-    /** @param data the folder that holds {@code stands}, {@code models}, {@code plans} and {@code curves} */
+    /** @param data the folder that holds {@code stands}, {@code models}, {@code plans}, {@code rules} and {@code curves} */
     public Shelf(Path data) {
         this.data = data;
     }
@@ -45,13 +48,59 @@ public final class Shelf {
         return PlanFile.read(file("plan", "plans", name));
     }
 
+    /** A healthy curve by its name, or by the path of its file. */
+    public HealthyCurve curve(String name) throws OrderException, DataFileException {
+        return CurveFile.read(file("curve", "curves", name));
+    }
+
     /** Every healthy curve. */
     public List<HealthyCurve> curves() throws OrderException, DataFileException {
-        List<HealthyCurve> curves = new ArrayList<>();
-        for (String name : names("curves")) {
-            curves.add(CurveFile.read(data.resolve("curves").resolve(name + ENDING)));
+        return all("curves", CurveFile::read);
+    }
+
+    /** Rules of grading by their name, or by the path of their file. */
+    public GradingRules rules(String name) throws OrderException, DataFileException {
+        return RulesFile.read(file("rules", "rules", name));
+    }
+
+    /**
+     * The rules that a model is judged by; empty where the shop has none for its kind.
+     *
+     * @throws OrderException when the model names rules of its own and they are not there
+     */
+    public Optional<GradingRules> rules(UnitModel model) throws OrderException, DataFileException {
+        boolean ofItsKind = model.rules().equals(model.kind().word());
+        return ofItsKind && !names("rules").contains(model.rules())
+                ? Optional.empty()
+                : Optional.of(rules(model.rules()));
+    }
+
+    /** Every plan. */
+    public List<Plan> plans() throws OrderException, DataFileException {
+        return all("plans", PlanFile::read);
+    }
+
+    /** Every stand. */
+    public List<StandDescription> stands() throws OrderException, DataFileException {
+        return all("stands", StandFile::read);
+    }
+
+    /** Every unit model. */
+    public List<UnitModel> models() throws OrderException, DataFileException {
+        return all("models", ModelFile::read);
+    }
+
+    @FunctionalInterface
+    private interface Reader<T> {
+        T read(Path file) throws DataFileException;
+    }
+
+    private <T> List<T> all(String folder, Reader<T> reader) throws OrderException, DataFileException {
+        List<T> read = new ArrayList<>();
+        for (String name : names(folder)) {
+            read.add(reader.read(data.resolve(folder).resolve(name + ENDING)));
         }
-        return curves;
+        return read;
     }
 
     private Path file(String kind, String folder, String name) throws OrderException {
@@ -67,7 +116,8 @@ public final class Shelf {
         return data.resolve(folder).resolve(name + ENDING);
     }
 
-    private List<String> names(String folder) throws OrderException {
+    /** What lies in a folder, by name. */
+    List<String> names(String folder) throws OrderException {
         Path where = data.resolve(folder);
         if (!Files.isDirectory(where)) {
             return List.of();

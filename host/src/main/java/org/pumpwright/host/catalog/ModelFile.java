@@ -1,10 +1,12 @@
 package org.pumpwright.host.catalog;
 
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import org.pumpwright.host.datafile.DataFile;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.datafile.DataSchema;
 import org.pumpwright.host.datafile.Node;
+import org.pumpwright.host.quantity.Volume;
 
 /** Reads models of units from files. Thread-safe. */
 public final class ModelFile {
@@ -28,6 +30,15 @@ public final class ModelFile {
                 UnitKind.ofWord(file.text("kind")),
                 file.text("plan"),
                 file.flag("invented"),
-                file.number("amps_limit"));
+                file.number("amps_limit"),
+                file.find("rules").map(Node::text).orElse(file.text("kind")),
+                new Nominal(
+                        number(file, "meter_pulses_per_gallon", Volume.M3_PER_US_GALLON),
+                        number(file, "output_hertz", 1),
+                        number(file, "rated_amps", 1)));
+    }
+
+    private static OptionalDouble number(Node file, String key, double unit) {
+        return file.find(key).stream().mapToDouble(node -> node.number() / unit).findFirst();
     }
 }

@@ -4,8 +4,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
-import org.pumpwright.host.app.Complaint;
-import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.catalog.UnitModel;
 import picocli.CommandLine.Command;
@@ -41,14 +39,8 @@ final class AcceptCommand implements Callable<Integer> {
     @Option(names = "--plan", paramLabel = "NAME", description = "A plan other than the model's own: a name or a file.")
     private @Nullable String plan;
 
-    @Option(
-            names = "--complaint",
-            paramLabel = "CODE",
-            description = {
-                "What the customer says; picks the plan when --plan is not given: no-flow, low, surging, wont-start,",
-                "quits-hot, leaks, blows-fuse, reads-wrong, reads-with-no-flow, intermittent."
-            })
-    private @Nullable String complaint;
+    @Mixin
+    private JobOptions jobs = new JobOptions();
 
     @Mixin
     private AnswerOptions answers = new AnswerOptions();
@@ -63,36 +55,20 @@ final class AcceptCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         UnitModel unit = workshop.shelf().model(model);
+        Acceptance.Job job = jobs.job();
         Acceptance.Order order = new Acceptance.Order(
-                reach.stand,
-                new Stands.Reach(
-                        Optional.ofNullable(reach.port),
-                        simulated.unit(unit.kind()),
-                        simulated.pace(),
-                        answers.answers),
-                model,
-                plan(unit),
-                papers.serial,
-                papers.technician,
-                papers.units);
+                        reach.stand,
+                        new Stands.Reach(
+                                Optional.ofNullable(reach.port),
+                                simulated.unit(unit.kind()),
+                                simulated.pace(),
+                                answers.answers),
+                        model,
+                        jobs.plan(unit, job, plan, papers.json),
+                        papers.serial,
+                        papers.technician,
+                        papers.units)
+                .within(job);
         return new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
-    }
-
-    /** The plan that was asked for; else the one for the complaint; empty for the model's own. */
-    private Optional<String> plan(UnitModel unit) throws OrderException {
-        if (complaint == null) {
-            return Optional.ofNullable(plan);
-        }
-        Complaint said = Complaint.ofWord(complaint);
-        if (plan != null) {
-            return Optional.of(plan);
-        }
-        Complaint.Proposal proposal = said.proposal(unit);
-        if (!papers.json) {
-            spec.commandLine()
-                    .getOut()
-                    .printf("Complaint '%s': plan %s, because %s.%n", said.word(), proposal.plan(), proposal.reason());
-        }
-        return Optional.of(proposal.plan());
     }
 }

@@ -1,6 +1,9 @@
 package org.pumpwright.host.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.pumpwright.host.app.CurveWorkshop;
 import org.pumpwright.host.curve.HealthyCurve;
@@ -27,6 +30,9 @@ final class CurveApproveCommand implements Callable<Integer> {
     @Option(names = "--by", required = true, paramLabel = "NAME", description = "Who approves.")
     private String by = "";
 
+    @Option(names = "--json", description = "Prints the curve as one line of JSON, and nothing else.")
+    private boolean json;
+
     CurveApproveCommand(Workshop workshop) {
         this.workshop = workshop;
     }
@@ -34,14 +40,17 @@ final class CurveApproveCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         HealthyCurve curve = new CurveWorkshop(workshop.clock()).approve(file, by);
-        spec.commandLine()
-                .getOut()
-                .println("%s is approved by %s on %s%s."
-                        .formatted(
-                                curve.label(),
-                                by,
-                                curve.approval().orElseThrow().on(),
-                                curve.provisional() ? "; with so few units it still only advises" : ""));
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.println(CurveJson.of("approved", curve, List.of(), Optional.of(file.toString())));
+            return ExitCode.PASS;
+        }
+        out.println("%s is approved by %s on %s%s."
+                .formatted(
+                        curve.label(),
+                        by,
+                        curve.approval().orElseThrow().on(),
+                        curve.provisional() ? "; with so few units it still only advises" : ""));
         return ExitCode.PASS;
     }
 }

@@ -70,6 +70,9 @@ final class CurveBuildCommand implements Callable<Integer> {
             defaultValue = "0.5")
     private double freewheelVolts;
 
+    @Option(names = "--json", description = "Prints the curve as one line of JSON, and nothing else.")
+    private boolean json;
+
     CurveBuildCommand(Workshop workshop) {
         this.workshop = workshop;
     }
@@ -89,6 +92,10 @@ final class CurveBuildCommand implements Callable<Integer> {
                         points,
                         freewheelVolts));
         PrintWriter print = spec.commandLine().getOut();
+        if (json) {
+            print.println(CurveJson.of("built", built.curve(), built.notes(), Optional.of(out.toString())));
+            return ExitCode.PASS;
+        }
         print.print(CurvePage.of(built.curve(), UnitSystem.US));
         built.notes().forEach(note -> print.println(WrappedText.of("! " + note, 2)));
         print.println("Written to " + out);

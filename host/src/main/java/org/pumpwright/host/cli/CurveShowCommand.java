@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.OrderException;
@@ -35,19 +37,34 @@ final class CurveShowCommand implements Callable<Integer> {
     @Option(names = "--units", paramLabel = "us|metric", description = "us if not given.", defaultValue = "US")
     private UnitSystem units = UnitSystem.US;
 
+    @Option(names = "--json", description = "Prints the curve as one line of JSON, and nothing else.")
+    private boolean json;
+
     @Override
     public Integer call() throws Exception {
         HealthyCurve curve = CurveFile.read(file);
         PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.println(CurveJson.of("curve", curve, List.of(), Optional.empty()));
+            drawIfAsked(curve);
+            return ExitCode.PASS;
+        }
         for (CurveSeries series : CurveSeries.of(curve, units)) {
             out.print(CurveTextPlot.of(series));
         }
         out.print(CurvePage.of(curve, units));
-        if (svg != null) {
-            draw(curve, svg);
+        if (drawIfAsked(curve)) {
             out.println("Drawn to " + svg);
         }
         return ExitCode.PASS;
+    }
+
+    private boolean drawIfAsked(HealthyCurve curve) throws OrderException {
+        if (svg == null) {
+            return false;
+        }
+        draw(curve, svg);
+        return true;
     }
 
     private void draw(HealthyCurve curve, Path picture) throws OrderException {

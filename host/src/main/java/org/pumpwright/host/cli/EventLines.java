@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.EarlierRuns;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.RunWatcher;
@@ -39,6 +40,16 @@ final class EventLines implements RunWatcher {
         expected = stand;
         ObjectNode node = event("begins").put("plan", plan.label()).put("least_seconds", plan.leastSeconds());
         curve.ifPresent(c -> node.put("curve", c.label()));
+        print(node);
+    }
+
+    @Override
+    public void counts(EarlierRuns earlier) {
+        ObjectNode node = event("counts").put("run_of_unit", earlier.attempt()).put("at_most", earlier.most());
+        ArrayNode ids = node.putArray("earlier");
+        earlier.ids().forEach(ids::add);
+        earlier.decision()
+                .ifPresent(decision -> node.put("decided_by", decision.by()).put("reason", decision.reason()));
         print(node);
     }
 

@@ -35,6 +35,11 @@ final class PaperOptions {
     @Option(names = "--json", description = "Prints events and result as JSON, one object a line, and nothing else.")
     boolean json;
 
+    @Option(
+            names = "--numbers",
+            description = "Shows the numbers behind the verdict too: corrections, uncertainties, where limits stand.")
+    boolean numbers;
+
     @Option(names = "--quiet", description = "No live values.")
     boolean quiet;
 

@@ -11,6 +11,7 @@ import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.catalog.UnitModel;
 import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
 import org.pumpwright.host.run.StopButton;
@@ -48,6 +49,9 @@ final class PracticeCommand implements Callable<Integer> {
     private boolean list;
 
     @Mixin
+    private JobOptions jobs = new JobOptions();
+
+    @Mixin
     private AnswerOptions answers = new AnswerOptions();
 
     @Mixin
@@ -63,15 +67,18 @@ final class PracticeCommand implements Callable<Integer> {
             printFaults(workshop.shelf().model(model).kind());
             return ExitCode.PASS;
         }
-        PracticeUnit unit = unit(workshop.shelf().model(model).kind());
+        UnitModel known = workshop.shelf().model(model);
+        Acceptance.Job job = jobs.job();
+        PracticeUnit unit = unit(known.kind());
         Acceptance.Order order = new Acceptance.Order(
-                "simulated",
-                new Stands.Reach(Optional.empty(), Optional.of(unit), simulated.pace(), answers.answers),
-                model,
-                Optional.ofNullable(plan),
-                papers.serial,
-                papers.technician,
-                papers.units);
+                        "simulated",
+                        new Stands.Reach(Optional.empty(), Optional.of(unit), simulated.pace(), answers.answers),
+                        model,
+                        jobs.plan(known, job, plan, papers.json),
+                        papers.serial,
+                        papers.technician,
+                        papers.units)
+                .within(job);
         int code = new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
         tell(unit);
         return code;

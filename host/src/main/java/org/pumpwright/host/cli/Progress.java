@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.app.EarlierRuns;
 import org.pumpwright.host.app.RunWatcher;
 import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.curve.HealthyCurve;
@@ -74,6 +75,19 @@ final class Progress implements RunWatcher {
         out.println(WrappedText.of(plan.title() + " (" + plan.label() + ").", 2));
         out.println(against.map(c -> "Held against the healthy curve " + c.label() + ".")
                 .orElse("Nothing is judged: there is no healthy curve for this."));
+    }
+
+    @Override
+    public void counts(EarlierRuns earlier) {
+        if (earlier.attempt() > 1) {
+            out.println(WrappedText.of(
+                    "Run %s of this unit, of at most %s; before it %s."
+                            .formatted(earlier.attempt(), earlier.most(), earlier.words()),
+                    2));
+        }
+        earlier.decision()
+                .ifPresent(decision -> out.println(
+                        WrappedText.of("Decided by " + decision.by() + ": " + sentence(decision.reason()), 2)));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.pumpwright.host.cli;
 
 import org.pumpwright.host.app.Version;
+import org.pumpwright.host.cli.bucket.BucketCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -38,7 +39,10 @@ final class PumpwrightCommand implements Runnable {
                 .addSubcommand(new StandConformCommand(workshop));
         return new CommandLine(new PumpwrightCommand())
                 .addSubcommand(new AcceptCommand(workshop))
+                .addSubcommand(BucketCommand.tree(workshop))
+                .addSubcommand(new DemandCommand(workshop))
                 .addSubcommand(new PracticeCommand(workshop))
+                .addSubcommand(new GradeCommand(workshop))
                 .addSubcommand(CurveCommand.tree(workshop))
                 .addSubcommand(stand);
     }

@@ -2,8 +2,6 @@ package org.pumpwright.host.cli;
 
 import java.io.PrintWriter;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import org.pumpwright.host.app.Acceptance;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.RecordFolder;
@@ -18,8 +16,6 @@ import org.pumpwright.host.stand.StandException;
 
 /** Has one order carried out while a person watches the terminal, and can stop it with Ctrl-C. */
 final class RunDesk {
-    private static final long PATIENCE_SECONDS = 3;
-
     private final Workshop workshop;
     private final PrintWriter out;
 
@@ -38,10 +34,7 @@ final class RunDesk {
         }
         recover(papers, order);
         StopButton stop = new StopButton();
-        CountDownLatch done = new CountDownLatch(1);
-        Thread hook = new Thread(() -> stopAndWait(stop, done), "stop at the end of the process");
-        Runtime.getRuntime().addShutdownHook(hook);
-        workshop.stands().beforeProcessEnds(() -> stopAndWait(stop, done));
+        EndOfProcess end = EndOfProcess.watch(workshop.stands(), stop, () -> {});
         try {
             TerminalOperator person = new TerminalOperator(
                     workshop.typed(), workshop.livePerson() && !papers.json, answers.answers, stop);
@@ -51,9 +44,7 @@ final class RunDesk {
             show(result, order, papers);
             return ExitCode.of(result.record().grade().verdict());
         } finally {
-            done.countDown();
-            workshop.stands().beforeProcessEnds(() -> {});
-            forget(hook);
+            end.close();
         }
     }
 
@@ -109,31 +100,10 @@ final class RunDesk {
             return;
         }
         out.println();
-        out.print(TextReport.page(result.record(), order.units()));
+        out.print(TextReport.page(result.record(), order.units(), papers.numbers));
         out.println();
         out.println("Page to print  " + result.kept().page());
         out.println("Record         " + result.kept().record());
         result.kept().trouble().ifPresent(this::caution);
-    }
-
-    /** The process ends with this thread, so it waits until the run has ended safe and its record is kept. */
-    private static void stopAndWait(StopButton stop, CountDownLatch done) {
-        stop.press("the program was told to end");
-        try {
-            if (!done.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-                Runtime.getRuntime().halt(ExitCode.STAND);
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private static void forget(Thread hook) {
-        try {
-            Runtime.getRuntime().removeShutdownHook(hook);
-        } catch (IllegalStateException e) {
-            // The process is ending already, by this very hook: there is nothing to forget.
-            return;
-        }
     }
 }

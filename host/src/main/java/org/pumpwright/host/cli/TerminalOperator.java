@@ -19,7 +19,7 @@ import org.pumpwright.host.run.StopButton;
  * that were given on the command line are taken without asking, once. A question that nobody can answer any more stops the
  * run. Thread-safe.
  */
-final class TerminalOperator implements Operator {
+public final class TerminalOperator implements Operator {
     private static final String PAUSE = "p";
 
     private final BufferedReader typed;
@@ -37,7 +37,7 @@ final class TerminalOperator implements Operator {
      * @param given answers by the names of their steps
      * @param stop pressed when nobody can answer a question
      */
-    TerminalOperator(Reader typed, boolean there, Map<String, String> given, StopButton stop) {
+    public TerminalOperator(Reader typed, boolean there, Map<String, String> given, StopButton stop) {
         this.typed = new BufferedReader(typed);
         this.there = there;
         this.given = new ConcurrentHashMap<>(given);
@@ -45,7 +45,7 @@ final class TerminalOperator implements Operator {
     }
 
     /** Begins to listen to what is typed. */
-    void listen() {
+    public void listen() {
         if (there && listening.compareAndSet(false, true)) {
             Thread ear = new Thread(this::hear, "what is typed");
             ear.setDaemon(true);

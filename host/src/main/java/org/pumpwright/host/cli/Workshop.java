@@ -18,12 +18,14 @@ import org.pumpwright.host.app.Stands;
  * @param typed what is typed
  * @param livePerson whether a person watches the terminal
  */
-record Workshop(Path home, Path spare, Clock clock, Stands stands, Reader typed, boolean livePerson) {
-    Shelf shelf() {
+public record Workshop(Path home, Path spare, Clock clock, Stands stands, Reader typed, boolean livePerson) {
+    /** The shop's data files. */
+    public Shelf shelf() {
         return new Shelf(home.resolve("fixtures"));
     }
 
-    Path records() {
+    /** Where records are kept. */
+    public Path records() {
         return home.resolve("records");
     }
 

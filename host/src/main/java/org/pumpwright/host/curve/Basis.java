@@ -1,6 +1,7 @@
 package org.pumpwright.host.curve;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.pumpwright.host.quantity.Require;
 
 /**
@@ -12,10 +13,18 @@ import org.pumpwright.host.quantity.Require;
  * @param lastRun day of the last run
  * @param knownGoodBy the person who declared the units to be good
  * @param jointFeatures number of features that the curve's tolerance factor holds together
+ * @param runIds ids of the records of those runs; empty in curves from before they were kept
  */
 public record Basis(
-        String plan, int runs, LocalDate firstRun, LocalDate lastRun, String knownGoodBy, int jointFeatures) {
+        String plan,
+        int runs,
+        LocalDate firstRun,
+        LocalDate lastRun,
+        String knownGoodBy,
+        int jointFeatures,
+        List<String> runIds) {
     public Basis {
+        runIds = List.copyOf(runIds);
         Require.inRange("number of runs", runs, 1, 100_000, "");
         Require.inRange("number of features", jointFeatures, 1, 1000, "");
         if (lastRun.isBefore(firstRun)) {

@@ -25,7 +25,14 @@ final class CurveExtras {
                         Days.of(node.at("first_run")),
                         Days.of(node.at("last_run")),
                         node.text("known_good_by"),
-                        node.whole("joint_features")));
+                        node.whole("joint_features"),
+                        runIds(node)));
+    }
+
+    private static List<String> runIds(Node basis) {
+        return basis.find("run_ids").map(Node::items).orElse(List.of()).stream()
+                .map(Node::text)
+                .toList();
     }
 
     static Optional<Approval> approval(Node file) {
@@ -34,6 +41,19 @@ final class CurveExtras {
                 .ifPresent(node -> node.at("by")
                         .refuse("is " + node.at("by").found() + ", who is the author: another person approves"));
         return approval.map(node -> new Approval(node.text("by"), Days.of(node.at("on"))));
+    }
+
+    static CurveLines lines(Node file, String onShelf) {
+        return new CurveLines(
+                onShelf,
+                file.at("points").items().stream().map(Node::line).toList(),
+                file.find("limit_sets").map(Node::items).orElse(List.of()).stream()
+                        .map(set -> new CurveLines.SetLines(
+                                set.at("guard_factor").line(),
+                                set.at("limits").items().stream()
+                                        .map(Node::line)
+                                        .toList()))
+                        .toList());
     }
 
     static Optional<SpreadParts> parts(Node point, String key) {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Optional;
 import org.pumpwright.host.datafile.DataFile;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.datafile.DataSchema;
@@ -23,7 +24,9 @@ public final class CurveFile {
      * @throws DataFileException when the file is absent or does not hold a usable curve
      */
     public static HealthyCurve read(Path file) throws DataFileException {
-        return DataFile.read(file, SCHEMA, CurveFile::curve);
+        String onShelf = CurveLines.FOLDER + "/" + file.getFileName();
+        return DataFile.read(
+                file, SCHEMA, node -> curve(node).withLines(Optional.of(CurveExtras.lines(node, onShelf))));
     }
 
     /**

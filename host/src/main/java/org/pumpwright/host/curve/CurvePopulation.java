@@ -21,6 +21,9 @@ public record CurvePopulation(int units, int runs, int features, double jointFac
     /** Share of healthy units that lie inside the band with every feature. */
     public static final double INSIDE = 0.99;
 
+    /** Units that differ by more than this share of their mean do not all do the same thing. */
+    private static final double MOST_SPREAD = 1;
+
     /** With fewer units the limits would be so wide that they say nothing. */
     public static final int LEAST_UNITS = 3;
 
@@ -88,6 +91,16 @@ public record CurvePopulation(int units, int runs, int features, double jointFac
                     what,
                     components.mean(),
                     volts));
+        }
+        double spread = Math.sqrt(components.totalVariance()) / components.mean();
+        if (spread > MOST_SPREAD) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "at %.2f effective volts the %s of the known-good units differs by %.0f %% of its mean: some of them stand"
+                            + " still there. Leave that set point out of the plan, and run the units again",
+                    volts,
+                    what,
+                    spread * 100));
         }
         return components;
     }

@@ -101,6 +101,10 @@ final class CurveText {
         line("  last_run: " + quoted(basis.lastRun().toString()));
         line("  known_good_by: " + quoted(basis.knownGoodBy()));
         line("  joint_features: " + basis.jointFeatures());
+        if (!basis.runIds().isEmpty()) {
+            line("  run_ids:");
+            basis.runIds().forEach(id -> line("    - " + quoted(id)));
+        }
     }
 
     private void limitSet(LimitSet set) {

@@ -27,6 +27,7 @@ import org.pumpwright.host.quantity.Require;
  * @param basis what it was built from; empty for curves that do not say
  * @param approval who let it be used; empty while nobody has
  * @param limitSets limits of function, beside the healthy band
+ * @param lines where its numbers stand in its file; empty for a curve that was not read from one
  */
 public record HealthyCurve(
         String id,
@@ -44,7 +45,8 @@ public record HealthyCurve(
         Interpolation interpolation,
         Optional<Basis> basis,
         Optional<Approval> approval,
-        List<LimitSet> limitSets) {
+        List<LimitSet> limitSets,
+        Optional<CurveLines> lines) {
     /** Below this many units a curve only advises. */
     public static final int LEAST_UNITS = 5;
 
@@ -62,6 +64,44 @@ public record HealthyCurve(
             }
         }
         Require.inRange("tolerance factor", toleranceFactor, 1, 100, "");
+    }
+
+    /** A curve that was not read from a file. */
+    public HealthyCurve(
+            String id,
+            int version,
+            String title,
+            Conditions conditions,
+            boolean simulated,
+            int units,
+            double toleranceFactor,
+            String coverage,
+            double freewheelVolts,
+            List<CurvePoint> points,
+            String author,
+            String made,
+            Interpolation interpolation,
+            Optional<Basis> basis,
+            Optional<Approval> approval,
+            List<LimitSet> limitSets) {
+        this(
+                id,
+                version,
+                title,
+                conditions,
+                simulated,
+                units,
+                toleranceFactor,
+                coverage,
+                freewheelVolts,
+                points,
+                author,
+                made,
+                interpolation,
+                basis,
+                approval,
+                limitSets,
+                Optional.empty());
     }
 
     /** A curve of straight lines that does not say what it was built from. */
@@ -116,6 +156,43 @@ public record HealthyCurve(
                 basis,
                 Optional.of(by),
                 limitSets);
+    }
+
+    /** The same curve without word of where its numbers stand: equal to the one that was written. */
+    public HealthyCurve withoutLines() {
+        return withLines(Optional.empty());
+    }
+
+    HealthyCurve withLines(Optional<CurveLines> where) {
+        return new HealthyCurve(
+                id,
+                version,
+                title,
+                conditions,
+                simulated,
+                units,
+                toleranceFactor,
+                coverage,
+                freewheelVolts,
+                points,
+                author,
+                made,
+                interpolation,
+                basis,
+                approval,
+                limitSets,
+                where);
+    }
+
+    /** The number of the point at or below a value of effective volts, from 0; the first one below them all. */
+    public int pointBelow(double effectiveVolts) {
+        int below = 0;
+        for (int i = 1; i < points.size(); i++) {
+            if (points.get(i).effectiveVolts() <= effectiveVolts) {
+                below = i;
+            }
+        }
+        return below;
     }
 
     /** The id and version as they are printed on every paper. */

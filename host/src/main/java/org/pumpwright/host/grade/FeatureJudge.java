@@ -2,28 +2,30 @@ package org.pumpwright.host.grade;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.OptionalDouble;
 import org.pumpwright.host.curve.Band;
-import org.pumpwright.host.curve.CurvePoint;
+import org.pumpwright.host.curve.CurveLines;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.plan.Plan;
-import org.pumpwright.host.quantity.Uncertain;
+import org.pumpwright.host.rule.DecisionNumbers;
+import org.pumpwright.host.rule.Role;
+import org.pumpwright.host.rule.Source;
 
 /**
  * Holds each point of a sweep against the healthy curve: flow and motor current at the effective volts the unit really
  * had. Thread-safe.
  */
 final class FeatureJudge {
-    private static final double SLOPE_STEP_VOLTS = 0.05;
-
     private final HealthyCurve curve;
     private final Plan plan;
-    private final GuardBand guard;
+    private final DecisionNumbers numbers;
+    private final PointFigures figures;
 
-    FeatureJudge(HealthyCurve curve, Plan plan, GuardBand guard) {
+    FeatureJudge(GradingInput input, HealthyCurve curve, List<PointReading> points) {
         this.curve = curve;
-        this.plan = plan;
-        this.guard = guard;
+        plan = input.plan();
+        numbers = input.rulesOrStandard().decision();
+        figures = new PointFigures(input, curve, points);
     }
 
     /** Flow and motor current of every driven point, in the order of the sweep. */
@@ -31,8 +33,10 @@ final class FeatureJudge {
         List<FeatureJudgement> features = new ArrayList<>();
         for (PointReading point : points) {
             if (point.driven()) {
-                features.add(flow(point));
-                features.add(motorAmps(point));
+                double volts = point.effectiveVolts(curve.freewheelVolts()).value();
+                features.add(judgement(Feature.Kind.FLOW, point, figures.flow(point), curve.flow(volts)));
+                features.add(
+                        judgement(Feature.Kind.MOTOR_AMPS, point, figures.motorAmps(point), curve.motorAmps(volts)));
             }
         }
         return features;
@@ -43,40 +47,29 @@ final class FeatureJudge {
         return point.up() && plan.judged().contains(point.mark().commanded());
     }
 
-    private FeatureJudgement flow(PointReading point) {
+    private FeatureJudgement judgement(Feature.Kind kind, PointReading point, PointFigure figure, Band band) {
         double volts = point.effectiveVolts(curve.freewheelVolts()).value();
-        return judgement(Feature.Kind.FLOW, point, point.flow(), curve.flow(volts), CurvePoint::flowM3PerSecond);
-    }
-
-    private FeatureJudgement motorAmps(PointReading point) {
-        double volts = point.effectiveVolts(curve.freewheelVolts()).value();
-        return judgement(
-                Feature.Kind.MOTOR_AMPS, point, point.motorAmps(), curve.motorAmps(volts), CurvePoint::motorAmps);
-    }
-
-    private FeatureJudgement judgement(
-            Feature.Kind kind,
-            PointReading point,
-            Uncertain measured,
-            Band limits,
-            ToDoubleFunction<CurvePoint> healthy) {
-        Uncertain volts = point.effectiveVolts(curve.freewheelVolts());
-        double throughVolts = slope(healthy, volts.value()) * volts.standardUncertainty();
-        Uncertain all = measured.with(Math.abs(throughVolts), volts.degreesOfFreedom());
+        Limits limits = Limits.of("healthy range of curve " + curve.label(), band, source(volts));
+        GuardBand guard = new GuardBand(numbers.guardFactor());
+        boolean asked = isJudged(plan, point);
         return new FeatureJudgement(
-                new Feature(kind, point.mark().commanded()),
-                volts.value(),
-                all,
+                Feature.at(kind, point.mark().commanded(), point.mark().leg()),
+                OptionalDouble.of(volts),
+                figure.raw(),
+                figure.corrections(),
+                figure.measured(),
+                figure.budget(),
                 limits,
-                guard.width(all),
-                guard.decide(all, limits),
-                isJudged(plan, point));
+                new Guard(guard.factor(), guard.width(figure.measured()), numbers.guardSource()),
+                guard.decide(figure.measured(), limits),
+                asked && figure.outOfRange().isEmpty() ? Role.JUDGED : Role.INFORMATION,
+                asked ? figure.outOfRange() : "");
     }
 
-    /** Slope of the healthy mean per volt: how much an error of the volts moves the limits. */
-    private double slope(ToDoubleFunction<CurvePoint> healthy, double volts) {
-        double above = healthy.applyAsDouble(curve.at(volts + SLOPE_STEP_VOLTS));
-        double below = healthy.applyAsDouble(curve.at(volts - SLOPE_STEP_VOLTS));
-        return (above - below) / (2 * SLOPE_STEP_VOLTS);
+    private Source source(double volts) {
+        return curve.lines()
+                .map(lines ->
+                        new Source(lines.file(), curve.version(), lines.points().get(curve.pointBelow(volts))))
+                .orElse(new Source(CurveLines.FOLDER + "/" + curve.id(), curve.version(), 0));
     }
 }

@@ -1,6 +1,5 @@
 package org.pumpwright.host.grade;
 
-import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.grade.FeatureJudgement.Decision;
 import org.pumpwright.host.quantity.Require;
 import org.pumpwright.host.quantity.Uncertain;
@@ -25,8 +24,9 @@ public record GuardBand(double factor) {
         return factor * measured.standardUncertainty();
     }
 
-    /** Where a measured value lies. Within the guard of both limits, the nearer one is named. */
-    public Decision decide(Uncertain measured, Band limits) {
+    /** Where a measured value lies; an open side is never near. Within the guard of both limits, the
+     * nearer one is named. */
+    public Decision decide(Uncertain measured, Limits limits) {
         double guard = width(measured);
         double aboveLow = measured.value() - limits.low();
         double belowHigh = limits.high() - measured.value();

@@ -5,65 +5,134 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.grade.ReadingJudge.Spoken;
+import org.pumpwright.host.rule.PassNeed;
+import org.pumpwright.host.rule.WordRule;
 import org.pumpwright.host.trace.Ending;
 
 /**
- * The verdict on a unit whose stand was proved, and why. A condition that needs no curve, such as a run that the unit
- * itself ended, fails the unit first; then its features do. Thread-safe.
+ * The verdict on a unit whose stand was proved, and why. A condition that needs no limit, such as a run that the unit
+ * itself ended, fails the unit first; then its features and what its steps said do. Thread-safe.
  */
 final class Reasons {
     private final GradingInput input;
     private final List<PointReading> points;
+    private final List<FeatureJudgement> features;
     private final List<FeatureJudgement> judged;
+    private final List<Spoken> spoken;
+    private final List<String> open;
     private final Phrases phrases;
 
-    Reasons(GradingInput input, List<PointReading> points, List<FeatureJudgement> features) {
+    /**
+     * @param features everything that was held against limits
+     * @param spoken readings that came as words
+     * @param open what else leaves the verdict open
+     */
+    Reasons(
+            GradingInput input,
+            List<PointReading> points,
+            List<FeatureJudgement> features,
+            List<Spoken> spoken,
+            List<String> open) {
         this.input = input;
         this.points = points;
+        this.features = features;
+        this.spoken = spoken;
+        this.open = open;
         judged = features.stream().filter(FeatureJudgement::judged).toList();
         phrases = new Phrases(input.units());
     }
 
     Verdict verdict() {
-        if (!conditions().isEmpty() || judged.stream().anyMatch(FeatureJudgement::failed)) {
+        if (!failures().isEmpty()) {
             return Verdict.FAIL;
         }
-        if (judged.isEmpty()) {
+        if (nothingJudged()) {
             return Verdict.NOT_TESTED;
         }
-        boolean unsure = judged.stream().anyMatch(FeatureJudgement::near)
-                || !doubtfulPoints().isEmpty();
-        return unsure ? Verdict.INCONCLUSIVE : Verdict.PASS;
+        return doubts().isEmpty() && passNeed().isEmpty() ? Verdict.PASS : Verdict.INCONCLUSIVE;
+    }
+
+    /** A plan that judges points needs a curve for a PASS, whatever else it reads. */
+    private boolean nothingJudged() {
+        boolean pointsWithoutCurve =
+                !input.plan().judged().isEmpty() && input.curve().isEmpty();
+        boolean said = spoken.stream().anyMatch(each -> each.meaning() != WordRule.Meaning.INFORMATION);
+        boolean asked = features.stream().anyMatch(each -> !each.remark().isEmpty());
+        return pointsWithoutCurve || (judged.isEmpty() && !said && !asked);
     }
 
     /** Why, the weightiest first. A unit that failed is not told of its doubtful points too. */
     List<String> words() {
-        List<String> words = new ArrayList<>(conditions());
-        judged.stream()
-                .filter(FeatureJudgement::failed)
-                .sorted(Comparator.comparingDouble(f -> -beyondLimit(f)))
-                .forEach(f -> words.add(phrases.reason(f)));
-        if (words.isEmpty()) {
-            judged.stream().filter(FeatureJudgement::near).forEach(f -> words.add(phrases.reason(f)));
-            words.addAll(doubtfulPoints());
+        List<String> words = new ArrayList<>(failures());
+        if (words.isEmpty() && !nothingJudged()) {
+            words.addAll(doubts());
+            passNeed().ifPresent(need -> words.add(need.says()));
         }
         return words.isEmpty() ? List.of(nothingFound()) : words;
     }
 
-    private String nothingFound() {
-        if (input.plan().judged().isEmpty()) {
-            return "this plan judges nothing; its readings are below";
-        }
-        return judged.isEmpty()
-                ? "there is no healthy curve for this model and set-up"
-                : Phrases.format("all %d judged features lie inside their healthy ranges", judged.size());
+    /** What must be run before a unit with this complaint may pass; only told when nothing else is in doubt. */
+    Optional<PassNeed> passNeed() {
+        return doubts().isEmpty()
+                ? input.intake()
+                        .complaint()
+                        .flatMap(word -> input.rulesOrStandard()
+                                .passNeed(word, input.plan().id()))
+                : Optional.empty();
     }
 
-    /** How far outside its range a feature lies, as a share of the centre. */
+    private List<String> failures() {
+        List<String> failures = new ArrayList<>(conditions());
+        judged.stream()
+                .filter(FeatureJudgement::failed)
+                .sorted(Comparator.comparingDouble(f -> -beyondLimit(f)))
+                .forEach(f -> failures.add(phrases.reason(f)));
+        failures.addAll(said(WordRule.Meaning.FAIL));
+        return failures;
+    }
+
+    private List<String> doubts() {
+        List<String> doubts = new ArrayList<>();
+        judged.stream().filter(FeatureJudgement::near).forEach(f -> doubts.add(phrases.reason(f)));
+        doubts.addAll(said(WordRule.Meaning.INCONCLUSIVE));
+        doubts.addAll(doubtfulPoints());
+        features.stream()
+                .filter(f -> !f.remark().isEmpty())
+                .forEach(f -> doubts.add(f.feature().words() + " could not be judged: " + f.remark()));
+        doubts.addAll(open);
+        return doubts;
+    }
+
+    private List<String> said(WordRule.Meaning meaning) {
+        return spoken.stream()
+                .filter(each -> each.meaning() == meaning)
+                .map(Spoken::says)
+                .toList();
+    }
+
+    private String nothingFound() {
+        if (!input.plan().judged().isEmpty() && input.curve().isEmpty()) {
+            return "there is no healthy curve for this model and set-up";
+        }
+        return nothingJudged() ? "this plan judges nothing; its readings are below" : inside();
+    }
+
+    private String inside() {
+        boolean allOfCurve = judged.stream().allMatch(f -> f.limits().centre().isPresent());
+        return Phrases.format(
+                "all %d judged features lie inside their %s",
+                judged.size() + said(WordRule.Meaning.PASS).size(), allOfCurve ? "healthy ranges" : "limits");
+    }
+
+    /** How far outside its limits a feature lies: as a share of the centre, or of the limit where there is no centre. */
     private static double beyondLimit(FeatureJudgement f) {
         double value = f.measured().value();
-        return Math.max(f.limits().low() - value, value - f.limits().high())
-                / f.limits().centre();
+        double limit = f.decision() == FeatureJudgement.Decision.LOW
+                ? f.limits().low()
+                : f.limits().high();
+        double beyond = Math.abs(value - limit);
+        return beyond / Math.max(Math.abs(f.limits().centre().orElse(limit)), Double.MIN_NORMAL);
     }
 
     private List<String> conditions() {

@@ -16,6 +16,9 @@ final class RestChecks {
     /** Five times the zero uncertainty of a usual 40 A sensor. */
     static final double MOST_ZERO_AMPS = 0.15;
 
+    static final String ZERO_CURRENT = "zero current";
+    static final String ZERO_PULSES = "zero pulses";
+
     private RestChecks() {}
 
     static List<StandCheck> of(Optional<RestReading> rest, StandExpectations stand) {
@@ -42,7 +45,7 @@ final class RestChecks {
 
     private static StandCheck current(RestReading rest) {
         return check(
-                "zero current",
+                ZERO_CURRENT,
                 Math.abs(rest.amps()) <= MOST_ZERO_AMPS,
                 format("%.2f A at rest, at most %.2f A allowed", rest.amps(), MOST_ZERO_AMPS),
                 "pull the unit's plug: if the current still does not read 0, zero or replace the current sensor");
@@ -50,7 +53,7 @@ final class RestChecks {
 
     private static StandCheck pulses(RestReading rest) {
         return check(
-                "zero pulses",
+                ZERO_PULSES,
                 rest.pulses() == 0,
                 format("%d pulses in %.1f s at rest, none allowed", rest.pulses(), rest.seconds()),
                 "wait until the water stands still; if pulses still come, check the meter's cable and shield");

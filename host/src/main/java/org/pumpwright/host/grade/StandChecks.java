@@ -20,6 +20,7 @@ final class StandChecks {
         boolean voltsAtUnit = readsVoltsAtUnit(input.plan().kind());
         RestChecks.of(rest, input.stand()).stream()
                 .filter(check -> voltsAtUnit || rest.isEmpty() || !check.name().equals(RestChecks.SUPPLY))
+                .filter(check -> !ofTheUnit(input.plan().kind()).equals(check.name()))
                 .forEach(checks::add);
         checks.addAll(SensorChecks.of(input.trace(), input.stand().day()));
         PressureSensorCheck.of(input.trace(), input.units()).ifPresent(checks::add);
@@ -36,6 +37,18 @@ final class StandChecks {
         return switch (kind) {
             case PUMP_12V, HYDRAULIC_PUMP, METER -> true;
             case DRIVER, HARNESS -> false;
+        };
+    }
+
+    /**
+     * The check at rest that a fault of this kind of unit would trip: a driver hangs on the supply itself, and a valve that is
+     * held open lets its pump run. Both are told among the readings.
+     */
+    private static String ofTheUnit(UnitKind kind) {
+        return switch (kind) {
+            case DRIVER -> RestChecks.ZERO_CURRENT;
+            case HYDRAULIC_PUMP -> RestChecks.ZERO_PULSES;
+            case PUMP_12V, METER, HARNESS -> "";
         };
     }
 

@@ -45,7 +45,7 @@ final class WaterChecks {
         return highestPressure(points).filter(WaterChecks::measuresNozzle).isPresent();
     }
 
-    private static boolean measuresNozzle(PointReading top) {
+    static boolean measuresNozzle(PointReading top) {
         return isSure(top.pressure().orElseThrow()) && top.pulses() > 0;
     }
 
@@ -94,7 +94,7 @@ final class WaterChecks {
         return highestPressure(driven).map(this::nozzle);
     }
 
-    private static Optional<PointReading> highestPressure(List<PointReading> points) {
+    static Optional<PointReading> highestPressure(List<PointReading> points) {
         return points.stream()
                 .filter(PointReading::driven)
                 .filter(point -> point.pressure().isPresent())

@@ -27,10 +27,15 @@ final class OperatingCurve {
     private static final double FREEING_HERTZ = 1000;
 
     private static final double SPEED_SHARE = 1e-10;
+    private static final double FALLING_SHARE = 1e-8;
+
+    /** Speeds that are tried below the one without pressure. */
+    private static final int LOOKED_AT = 24;
 
     private final MotorParameters motor;
     private final HeadParameters head;
     private final StandParameters stand;
+    private final PumpPhysics physics;
     private final double duty;
     private final DriveCircuit circuit;
     private final Drive drive;
@@ -43,6 +48,7 @@ final class OperatingCurve {
         this.motor = p.motor();
         this.head = p.head();
         this.stand = p.stand();
+        this.physics = p.physics();
         this.duty = duty;
         this.contactOhms = contactOhms;
         double warmer = windingKelvin - REFERENCE_KELVIN;
@@ -104,7 +110,7 @@ final class OperatingCurve {
         MotorCurrent current = standstill();
         double amps = stand.driveHertz() < FREEING_HERTZ ? current.peakAmps() : current.motorAmps();
         double torque = circuit.torqueConstant() * amps;
-        return torque >= Math.max(motor.breakawayNewtonMetre(), loadTorque(pressurePa));
+        return torque >= Math.max(motor.breakawayNewtonMetre(), loadTorque(pressurePa, 0));
     }
 
     /** The turning pump against a pressure; speed 0 when the torque no longer suffices. */
@@ -114,7 +120,8 @@ final class OperatingCurve {
         if (flow > head.inletCeilingM3PerSecond()) {
             return starvedAt(pressurePa);
         }
-        return new OperatingPoint(speed, flow, speed > 0 ? carrying(loadTorque(pressurePa), speed) : standstill());
+        return new OperatingPoint(
+                speed, flow, speed > 0 ? carrying(loadTorque(pressurePa, speed), speed) : standstill());
     }
 
     /**
@@ -123,13 +130,26 @@ final class OperatingCurve {
      */
     double balancePressure() {
         double outlet = stand.nozzleM3PerSecondRootPascal() + stand.recirculationM3PerSecondRootPascal();
-        double freeSpeed = fullSpeed(0);
-        if (stallPressure() <= 0 || pumpedFlow(0, freeSpeed) <= 0) {
+        // With friction that falls with speed this is more than the speed without pressure, and a sound end all the
+        // same.
+        double freeSpeed = drive.speedAgainst(loadTorque(0, Double.POSITIVE_INFINITY));
+        if (pumpedFlow(0, freeSpeed) <= 0) {
             return 0;
+        }
+        double slow = 0;
+        if (stallPressure() <= 0) {
+            slow = slowerThanBalance(freeSpeed, outlet);
+            if (slow <= 0) {
+                return 0;
+            }
+        }
+        if (surplus(freeSpeed, outlet) <= 0) {
+            // On the edge of turning the speed is nothing but the solver's own accuracy.
+            return pressureAt(freeSpeed);
         }
         // Over speed, because the pressure of a speed is explicit while the speed of a pressure may not be.
         double speed = new BracketingNthOrderBrentSolver(RELATIVE_ACCURACY, SPEED_ACCURACY, FLOW_ACCURACY, 5)
-                .solve(MOST_EVALUATIONS, w -> surplus(w, outlet), 0, freeSpeed, AllowedSolution.ANY_SIDE);
+                .solve(MOST_EVALUATIONS, w -> surplus(w, outlet), slow, freeSpeed, AllowedSolution.ANY_SIDE);
         return pressureAt(speed);
     }
 
@@ -166,7 +186,7 @@ final class OperatingCurve {
         double speed = point.speedRadPerSecond();
         return point.current().meanSquare() * circuit.armatureOhms()
                 + motor.brushVolts() * point.motorAmps()
-                + frictionShareInMotor * motor.runningFrictionNewtonMetre() * speed
+                + frictionShareInMotor * physics.friction(motor, speed) * speed
                 + motor.viscousNewtonMetreSecond() * speed * speed;
     }
 
@@ -174,16 +194,30 @@ final class OperatingCurve {
     private double surplus(double speed, double outlet) {
         double pressure = pressureAt(speed);
         double flow = Math.min(pumpedFlow(pressure, speed), head.inletCeilingM3PerSecond());
-        return flow - outlet * Math.sqrt(pressure);
+        return flow - outlet * physics.outflow(pressure);
+    }
+
+    /**
+     * A speed at which the outlet takes more than the pump gives, where the motor's torque holds no pressure at standstill:
+     * friction that falls with speed lets such a pump keep turning. 0 when there is none.
+     */
+    private double slowerThanBalance(double freeSpeed, double outlet) {
+        for (int part = LOOKED_AT - 1; physics.frictionFalls() && part > 0; part--) {
+            double speed = freeSpeed * part / LOOKED_AT;
+            if (surplus(speed, outlet) < 0) {
+                return speed;
+            }
+        }
+        return 0;
     }
 
     private double pressureAt(double speed) {
-        double torque = circuit.torqueAt(speed, drive.at(speed).motorAmps()) - motor.runningFrictionNewtonMetre();
+        double torque = circuit.torqueAt(speed, drive.at(speed).motorAmps()) - physics.friction(motor, speed);
         return Math.max(0, torque * head.torqueEfficiency() / liveDisplacement);
     }
 
-    private double loadTorque(double pressurePa) {
-        return motor.runningFrictionNewtonMetre() + liveDisplacement * pressurePa / head.torqueEfficiency();
+    private double loadTorque(double pressurePa, double speed) {
+        return physics.friction(motor, speed) + liveDisplacement * pressurePa / head.torqueEfficiency();
     }
 
     /** The current that carries a torque at the speed which the drive gives it. */
@@ -195,9 +229,20 @@ final class OperatingCurve {
         return drive.at(speed);
     }
 
-    /** Speed with the chambers filling fully. */
+    /**
+     * Speed with the chambers filling fully. Where friction falls with speed, each round comes closer to the fastest speed
+     * that the torque holds, from above.
+     */
     private double fullSpeed(double pressurePa) {
-        return drive.speedAgainst(loadTorque(pressurePa));
+        double speed = drive.speedAgainst(loadTorque(pressurePa, Double.POSITIVE_INFINITY));
+        for (int i = 0; physics.frictionFalls() && i < MOST_EVALUATIONS; i++) {
+            double before = speed;
+            speed = drive.speedAgainst(loadTorque(pressurePa, before));
+            if (before - speed <= FALLING_SHARE * before) {
+                break;
+            }
+        }
+        return speed;
     }
 
     private double pumpedFlow(double pressurePa, double speed) {
@@ -221,14 +266,14 @@ final class OperatingCurve {
      */
     private OperatingPoint starvedAt(double pressurePa) {
         double perPressure = pressurePa / (head.torqueEfficiency() * filling(pressurePa));
-        double constantTorque = motor.runningFrictionNewtonMetre() + perPressure * liveBackflow;
+        double backflowTorque = perPressure * liveBackflow;
         double hydraulicWatts = perPressure * (head.inletCeilingM3PerSecond() + pressureLeak(pressurePa));
         double speed = fullSpeed(pressurePa);
-        double torque = constantTorque + hydraulicWatts / speed;
+        double torque = physics.friction(motor, speed) + backflowTorque + hydraulicWatts / speed;
         for (int i = 0; i < MOST_EVALUATIONS; i++) {
             double before = speed;
             speed = drive.speedAgainst(torque);
-            torque = constantTorque + hydraulicWatts / speed;
+            torque = physics.friction(motor, speed) + backflowTorque + hydraulicWatts / speed;
             if (speed - before <= SPEED_SHARE * speed) {
                 break;
             }
@@ -237,7 +282,7 @@ final class OperatingCurve {
     }
 
     private double stallPressure() {
-        double spare = circuit.torqueConstant() * standstill().motorAmps() - motor.runningFrictionNewtonMetre();
+        double spare = circuit.torqueConstant() * standstill().motorAmps() - physics.friction(motor, 0);
         return spare * head.torqueEfficiency() / liveDisplacement;
     }
 }

@@ -11,6 +11,7 @@ package org.pumpwright.host.plant;
  * @param arrival in what state the unit comes
  * @param stand supply, drive, lead, nozzle and hoses
  * @param meter the stand's flow meter
+ * @param physics the laws that unit and nozzle obey
  */
 public record PumpParameters(
         MotorParameters motor,
@@ -20,7 +21,21 @@ public record PumpParameters(
         CircuitParameters circuit,
         ArrivalParameters arrival,
         StandParameters stand,
-        MeterParameters meter) {
+        MeterParameters meter,
+        PumpPhysics physics) {
+
+    /** A unit and a stand that obey the plain laws. */
+    public PumpParameters(
+            MotorParameters motor,
+            HeadParameters head,
+            ThermalParameters thermal,
+            DynamicsParameters dynamics,
+            CircuitParameters circuit,
+            ArrivalParameters arrival,
+            StandParameters stand,
+            MeterParameters meter) {
+        this(motor, head, thermal, dynamics, circuit, arrival, stand, meter, PumpPhysics.PLAIN);
+    }
 
     /**
      * A 12 V, 5 gal/min diaphragm pump in good order on a stand in good order. Assumed starting values from memory, not
@@ -40,41 +55,46 @@ public record PumpParameters(
 
     /** The same with another motor. */
     public PumpParameters withMotor(MotorParameters other) {
-        return new PumpParameters(other, head, thermal, dynamics, circuit, arrival, stand, meter);
+        return new PumpParameters(other, head, thermal, dynamics, circuit, arrival, stand, meter, physics);
     }
 
     /** The same with another head. */
     public PumpParameters withHead(HeadParameters other) {
-        return new PumpParameters(motor, other, thermal, dynamics, circuit, arrival, stand, meter);
+        return new PumpParameters(motor, other, thermal, dynamics, circuit, arrival, stand, meter, physics);
     }
 
     /** The same with other heat capacities and resistances. */
     public PumpParameters withThermal(ThermalParameters other) {
-        return new PumpParameters(motor, head, other, dynamics, circuit, arrival, stand, meter);
+        return new PumpParameters(motor, head, other, dynamics, circuit, arrival, stand, meter, physics);
     }
 
     /** The same with another inductance, inertia or inequality of the chambers. */
     public PumpParameters withDynamics(DynamicsParameters other) {
-        return new PumpParameters(motor, head, thermal, other, circuit, arrival, stand, meter);
+        return new PumpParameters(motor, head, thermal, other, circuit, arrival, stand, meter, physics);
     }
 
     /** The same with another protector, pressure switch, loose contact or leak to the case. */
     public PumpParameters withCircuit(CircuitParameters other) {
-        return new PumpParameters(motor, head, thermal, dynamics, other, arrival, stand, meter);
+        return new PumpParameters(motor, head, thermal, dynamics, other, arrival, stand, meter, physics);
     }
 
     /** The same unit, come in another state. */
     public PumpParameters withArrival(ArrivalParameters other) {
-        return new PumpParameters(motor, head, thermal, dynamics, circuit, other, stand, meter);
+        return new PumpParameters(motor, head, thermal, dynamics, circuit, other, stand, meter, physics);
     }
 
     /** The same unit on another stand. */
     public PumpParameters withStand(StandParameters other) {
-        return new PumpParameters(motor, head, thermal, dynamics, circuit, arrival, other, meter);
+        return new PumpParameters(motor, head, thermal, dynamics, circuit, arrival, other, meter, physics);
     }
 
     /** The same with another meter. */
     public PumpParameters withMeter(MeterParameters other) {
-        return new PumpParameters(motor, head, thermal, dynamics, circuit, arrival, stand, other);
+        return new PumpParameters(motor, head, thermal, dynamics, circuit, arrival, stand, other, physics);
+    }
+
+    /** The same under other laws. */
+    public PumpParameters withPhysics(PumpPhysics other) {
+        return new PumpParameters(motor, head, thermal, dynamics, circuit, arrival, stand, meter, other);
     }
 }

@@ -25,8 +25,8 @@ public final class PumpPlant implements Plant {
     private final EdgeTimes edges = new EdgeTimes();
     private boolean turning;
     private boolean wiggled;
-    /** The root of the pressure, to which the nozzle's flow is proportional: this is what lags. */
-    private double rootPressure;
+    /** What an outlet of constant 1 would let through (the root of the pressure, for a plain nozzle): this is what lags. */
+    private double outflow;
 
     /**
      * A unit at rest, hoses without pressure and filled as the stand's parameters say.
@@ -121,17 +121,18 @@ public final class PumpPlant implements Plant {
     private void advance(double begin, double seconds, double share, double duty, boolean fed) {
         PumpParameters p = surroundings.now();
         OperatingCurve curve = new OperatingCurve(p, duty, heat.windingKelvin(), contactOhms());
-        turning = turning || curve.breaksAway(rootPressure * rootPressure);
+        turning = turning || curve.breaksAway(p.physics().pressurePa(outflow));
         double middle = moveLine(p, curve, seconds);
-        OperatingPoint point = pointAt(curve, middle * middle);
+        double pressure = p.physics().pressurePa(middle);
+        OperatingPoint point = pointAt(curve, pressure);
         double flow = p.stand().nozzleM3PerSecondRootPascal() * middle;
         slugs.become(surroundings.airFraction());
         meter.pass(flow, begin, seconds, edges);
         double amps = curve.leadAmps(point);
-        sensors.add(share, fed ? curve.terminalVolts(point) : 0, amps, middle * middle);
+        sensors.add(share, fed ? curve.terminalVolts(point) : 0, amps, pressure);
         heat.advance(seconds, curve.windingWatts(point));
         contact.advance(seconds, point.speedRadPerSecond());
-        circuit.advance(seconds, heat.windingKelvin(), middle * middle, wiggled);
+        circuit.advance(seconds, heat.windingKelvin(), pressure, wiggled);
         if (suction.dry()) {
             suction.draw(p.head(), point.speedRadPerSecond(), seconds);
         }
@@ -149,18 +150,18 @@ public final class PumpPlant implements Plant {
         return turning ? contact.turningOhms() : contact.standingOhms();
     }
 
-    /** Lets the pressure follow the pump, or run out behind a standing one; its root in the middle of the time. */
+    /** Lets the pressure follow the pump, or run out behind a standing one; the outflow in the middle of the time. */
     private double moveLine(PumpParameters p, OperatingCurve curve, double seconds) {
         boolean pumping = turning && !suction.dry();
-        double target = pumping ? Math.sqrt(curve.balancePressure()) : 0;
+        double target = pumping ? p.physics().outflow(curve.balancePressure()) : 0;
         double perSecond = turning ? 1 / p.stand().lineSettlingSeconds() : standingPerSecond(p);
         double lag = StrictMath.exp(-0.5 * seconds * perSecond);
-        double middle = target + (rootPressure - target) * lag;
-        rootPressure = target + (middle - target) * lag;
+        double middle = target + (outflow - target) * lag;
+        outflow = target + (middle - target) * lag;
         return middle;
     }
 
-    /** Share of the root pressure that a standing pump's line loses: through the outlet, and back through the valves. */
+    /** Share of the outflow that a standing pump's line loses: through the outlet, and back through the valves. */
     private double standingPerSecond(PumpParameters p) {
         double healthyOutlet = parameters.stand().nozzleM3PerSecondRootPascal();
         double outlet = p.stand().nozzleM3PerSecondRootPascal() + p.stand().recirculationM3PerSecondRootPascal();

@@ -18,10 +18,21 @@ public final class PumpPopulation {
     private static final double LEAST_HYSTERESIS_KELVIN = 5;
 
     private final long seed;
+    private final PumpParameters nominal;
 
     /** The population of a seed. */
     public PumpPopulation(long seed) {
+        this(seed, PumpParameters.healthy());
+    }
+
+    /**
+     * The population of a seed about another nominal unit, with the same spreads.
+     *
+     * @param nominal its stand, meter and laws are those of every unit
+     */
+    public PumpPopulation(long seed, PumpParameters nominal) {
         this.seed = seed;
+        this.nominal = nominal;
     }
 
     /**
@@ -39,10 +50,11 @@ public final class PumpPopulation {
                 head(random),
                 thermal(random),
                 dynamics(random),
-                CircuitParameters.healthy().withProtector(protector(random)),
-                ArrivalParameters.healthy(),
-                StandParameters.inOrder(),
-                MeterParameters.healthy());
+                nominal.circuit().withProtector(protector(random)),
+                nominal.arrival(),
+                nominal.stand(),
+                nominal.meter(),
+                nominal.physics());
     }
 
     /** The first units of the population. */
@@ -50,8 +62,8 @@ public final class PumpPopulation {
         return IntStream.range(0, count).mapToObj(this::unit).toList();
     }
 
-    private static MotorParameters motor(Random random) {
-        MotorParameters m = MotorParameters.healthy();
+    private MotorParameters motor(Random random) {
+        MotorParameters m = nominal.motor();
         return new MotorParameters(
                 spread(m.resistanceOhms(), 0.05, random),
                 spread(m.brushVolts(), 0.08, random),
@@ -64,8 +76,8 @@ public final class PumpPopulation {
                 0);
     }
 
-    private static HeadParameters head(Random random) {
-        HeadParameters h = HeadParameters.healthy();
+    private HeadParameters head(Random random) {
+        HeadParameters h = nominal.head();
         double efficiency = h.torqueEfficiency() + 0.015 * random.nextGaussian();
         return new HeadParameters(
                 spread(h.displacementM3PerRadian(), 0.02, random),
@@ -81,8 +93,8 @@ public final class PumpPopulation {
                 Double.POSITIVE_INFINITY);
     }
 
-    private static ThermalParameters thermal(Random random) {
-        ThermalParameters t = ThermalParameters.healthy();
+    private ThermalParameters thermal(Random random) {
+        ThermalParameters t = nominal.thermal();
         return new ThermalParameters(
                 spread(t.windingJoulePerKelvin(), 0.15, random),
                 spread(t.windingToCaseKelvinPerWatt(), 0.15, random),
@@ -90,8 +102,8 @@ public final class PumpPopulation {
                 spread(t.caseToAirKelvinPerWatt(), 0.15, random));
     }
 
-    private static DynamicsParameters dynamics(Random random) {
-        DynamicsParameters d = DynamicsParameters.healthy();
+    private DynamicsParameters dynamics(Random random) {
+        DynamicsParameters d = nominal.dynamics();
         return new DynamicsParameters(
                 spread(d.inductanceHenry(), 0.15, random),
                 spread(d.inertiaKilogramMetre2(), 0.10, random),
@@ -99,8 +111,8 @@ public final class PumpPopulation {
                 0);
     }
 
-    private static ProtectorParameters protector(Random random) {
-        ProtectorParameters p = ProtectorParameters.healthy();
+    private ProtectorParameters protector(Random random) {
+        ProtectorParameters p = nominal.circuit().protector();
         double opens = p.opensKelvin() + 6 * random.nextGaussian();
         double closes = p.closesKelvin() + 8 * random.nextGaussian();
         return new ProtectorParameters(opens, Math.min(closes, opens - LEAST_HYSTERESIS_KELVIN));

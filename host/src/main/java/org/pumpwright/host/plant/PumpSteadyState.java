@@ -43,7 +43,7 @@ public record PumpSteadyState(
         OperatingCurve curve = curve(p, duty, windingKelvin);
         double pressure = curve.breaksAway(0) ? curve.balancePressure() : 0;
         OperatingPoint point = pressure > 0 ? curve.turningAt(pressure) : new OperatingPoint(0, 0, curve.standstill());
-        double flow = p.stand().nozzleM3PerSecondRootPascal() * Math.sqrt(pressure);
+        double flow = p.stand().nozzleM3PerSecondRootPascal() * p.physics().outflow(pressure);
         return state(curve, duty, pressure, point, flow);
     }
 

@@ -47,7 +47,8 @@ final class TurningShaft {
         double flow = head.displacementM3PerRadian() * speed * delivery * (1 - head.airFraction()) - leak();
         amps += (steadyAmps() - amps)
                 * (1 - StrictMath.exp(-seconds * loopOhms() / p.dynamics().inductanceHenry()));
-        double accelerating = curve.circuit().torqueAt(speed, amps) - p.motor().runningFrictionNewtonMetre() - torque;
+        double accelerating =
+                curve.circuit().torqueAt(speed, amps) - p.physics().friction(p.motor(), speed) - torque;
         speed = Math.max(0, speed + seconds * accelerating / p.dynamics().inertiaKilogramMetre2());
         pressure = pressureAfter(seconds / p.stand().lines().hoseM3PerPascal(), flow);
         angle = (angle + speed * seconds) % (2 * Math.PI);
@@ -64,7 +65,9 @@ final class TurningShaft {
     }
 
     private double pressureAfter(double secondsPerVolume, double flow) {
-        double half = outlet * secondsPerVolume / 2;
+        // Over a step so short a nozzle of another exponent is a plain one of the constant it has at this pressure.
+        double constant = pressure > 0 ? outlet * p.physics().outflow(pressure) / Math.sqrt(pressure) : outlet;
+        double half = constant * secondsPerVolume / 2;
         double root = Math.sqrt(half * half + Math.max(0, pressure + flow * secondsPerVolume)) - half;
         return root * root;
     }

@@ -12,7 +12,9 @@ public final class Require {
     public static double inRange(String what, double value, double least, double most, String unit) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(
-                    "%s is %s %s, allowed are %s to %s %s".formatted(what, value, unit, least, most, unit));
+                    unit.isEmpty()
+                            ? "%s is %s, allowed are %s to %s".formatted(what, value, least, most)
+                            : "%s is %s %s, allowed are %s to %s %s".formatted(what, value, unit, least, most, unit));
         }
         return value;
     }

@@ -43,7 +43,7 @@ final class FindingJson {
         return new Finding.Figure(value, unit(at.at("unit")));
     }
 
-    private static FindingUnit unit(JsonPlace at) {
+    static FindingUnit unit(JsonPlace at) {
         String word = at.text();
         for (FindingUnit unit : FindingUnit.values()) {
             if (unit.word().equals(word)) {

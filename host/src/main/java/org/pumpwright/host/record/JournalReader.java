@@ -115,10 +115,10 @@ public final class JournalReader {
         try {
             JsonNode root = JSON.readTree(line);
             String format = root.path("format").stringValue("");
-            if (!format.isEmpty() && !format.equals(RunRecordFile.FORMAT)) {
+            if (!format.isEmpty() && !RunRecordFile.isRead(format)) {
                 throw new RunRecordException(
                         file,
-                        "has format %s, this program reads %s".formatted(format, RunRecordFile.FORMAT),
+                        "has format %s, this program reads %s".formatted(format, RunRecordFile.READS),
                         "Start the version of Pumpwright that wrote it once; it will keep the run");
             }
             return RecordJson.read(JsonPlace.root(root));

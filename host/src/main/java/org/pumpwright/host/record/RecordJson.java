@@ -3,16 +3,20 @@ package org.pumpwright.host.record;
 import static org.pumpwright.host.record.RecordLayout.integer;
 import static org.pumpwright.host.record.RecordLayout.number;
 import static org.pumpwright.host.record.RecordLayout.object;
+import static org.pumpwright.host.record.RecordLayout.texts;
 import static org.pumpwright.host.record.RecordLayout.word;
 
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import org.pumpwright.host.curve.Conditions;
+import org.pumpwright.host.grade.Decision;
+import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
 import org.pumpwright.host.record.RunRecord.Subject;
 import org.pumpwright.host.trace.Ending;
+import org.pumpwright.host.trace.Trace;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.NullNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -35,12 +39,18 @@ final class RecordJson {
                 "ending",
                 object().put("kind", word(run.ending().kind()))
                         .put("reason", run.ending().reason()));
+        root.set("intake", intake(run.intake()));
+        root.put("rules", run.rules().orElse(null));
+        root.put("regraded_from", run.regradedFrom().orElse(null));
         root.set("grade", GradeJson.write(run.grade()));
         root.set("trace", TraceJson.write(run.trace()));
         return root;
     }
 
+    /** A record of this format or of the first one. */
     static RunRecord read(JsonPlace root) {
+        Trace trace = TraceJson.read(root.at("trace"));
+        boolean first = root.at("format").text().equals(RunRecordFile.FIRST_FORMAT);
         return new RunRecord(
                 root.at("id").text(),
                 time(root.at("started_at")),
@@ -51,8 +61,34 @@ final class RecordJson {
                 root.at("plan").text(),
                 root.at("curve").optional(RecordJson::curve),
                 ending(root.at("ending")),
-                GradeJson.read(root.at("grade")),
-                TraceJson.read(root.at("trace")));
+                first ? GradeJson.readFirst(root.at("grade"), trace.points()) : GradeJson.read(root.at("grade")),
+                trace,
+                first ? Intake.NONE : intake(root.at("intake")),
+                first ? Optional.empty() : root.at("rules").optional(JsonPlace::text),
+                first ? Optional.empty() : root.at("regraded_from").optional(JsonPlace::text));
+    }
+
+    private static ObjectNode intake(Intake intake) {
+        ObjectNode node = object().put("complaint", intake.complaint().orElse(null));
+        node.set("safety_observations", texts(intake.safetyObservations()));
+        node.put("not_testable", intake.notTestable().orElse(null)).put("attempt", intake.attempt());
+        node.set("earlier_runs", texts(intake.earlierRuns()));
+        intake.decision()
+                .ifPresent(decision ->
+                        node.set("decision", object().put("by", decision.by()).put("reason", decision.reason())));
+        return node;
+    }
+
+    private static Intake intake(JsonPlace at) {
+        return new Intake(
+                at.at("complaint").optional(JsonPlace::text),
+                at.at("safety_observations").list(JsonPlace::text),
+                at.at("not_testable").optional(JsonPlace::text),
+                at.at("attempt").smallInteger(),
+                at.at("earlier_runs").list(JsonPlace::text),
+                at.at("decision")
+                        .ifThere(made -> new Decision(
+                                made.at("by").text(), made.at("reason").text())));
     }
 
     private static OffsetDateTime time(JsonPlace at) {

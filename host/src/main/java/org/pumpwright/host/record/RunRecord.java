@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 import org.pumpwright.host.curve.Conditions;
 import org.pumpwright.host.grade.Grade;
+import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.trace.Ending;
 import org.pumpwright.host.trace.Trace;
 
@@ -21,6 +22,9 @@ import org.pumpwright.host.trace.Trace;
  * @param ending how the run ended
  * @param grade the judgement
  * @param trace everything that was measured
+ * @param intake what was known of the unit when the run began: complaint, attempt, earlier runs
+ * @param rules name and version of the rules it was graded by; empty where there were none
+ * @param regradedFrom id of the record whose trace was graded again; empty for a run of its own
  */
 public record RunRecord(
         String id,
@@ -33,11 +37,57 @@ public record RunRecord(
         Optional<CurveUsed> curve,
         Ending ending,
         Grade grade,
-        Trace trace) {
+        Trace trace,
+        Intake intake,
+        Optional<String> rules,
+        Optional<String> regradedFrom) {
+    /** A first run without a complaint, graded without rules of the shop. */
+    public RunRecord(
+            String id,
+            OffsetDateTime startedAt,
+            String software,
+            Subject subject,
+            StandUsed stand,
+            Conditions conditions,
+            String plan,
+            Optional<CurveUsed> curve,
+            Ending ending,
+            Grade grade,
+            Trace trace) {
+        this(
+                id,
+                startedAt,
+                software,
+                subject,
+                stand,
+                conditions,
+                plan,
+                curve,
+                ending,
+                grade,
+                trace,
+                Intake.NONE,
+                Optional.empty(),
+                Optional.empty());
+    }
 
     /** The same run with what was measured. */
     public RunRecord withTrace(Trace measured) {
-        return new RunRecord(id, startedAt, software, subject, stand, conditions, plan, curve, ending, grade, measured);
+        return new RunRecord(
+                id,
+                startedAt,
+                software,
+                subject,
+                stand,
+                conditions,
+                plan,
+                curve,
+                ending,
+                grade,
+                measured,
+                intake,
+                rules,
+                regradedFrom);
     }
 
     /**

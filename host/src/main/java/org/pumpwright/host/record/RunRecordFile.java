@@ -16,14 +16,19 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * One run in one JSON file, format {@code pumpwright-run/1}. Keys carry their units; samples are columns of integers. The
+ * One run in one JSON file, format {@code pumpwright-run/2}; {@code pumpwright-run/1} is read too. Keys carry their units; samples are columns of integers. The
  * last entry is the SHA-256 of every line above it, so that damage shows, and so that a person can check it without this
  * program: {@code head -n -2 FILE | sha256sum}. Values that a JSON number cannot carry exactly (integers beyond 2^53) or
  * at all (infinity) are strings. Thread-safe.
  */
 public final class RunRecordFile {
     /** Name and version of the format. */
-    public static final String FORMAT = "pumpwright-run/1";
+    public static final String FORMAT = "pumpwright-run/2";
+
+    /** The format before it, which is still read. */
+    static final String FIRST_FORMAT = "pumpwright-run/1";
+
+    static final String READS = FORMAT + " and " + FIRST_FORMAT;
 
     private static final String FORMAT_NAME = "pumpwright-run/";
     private static final long LARGEST_BYTES = 100_000_000;
@@ -114,17 +119,21 @@ public final class RunRecordFile {
 
     private static void checkFormat(Path file, JsonNode root) throws RunRecordException {
         String format = root.path("format").stringValue("");
-        if (format.equals(FORMAT)) {
+        if (isRead(format)) {
             return;
         }
         if (format.startsWith(FORMAT_NAME)) {
             throw new RunRecordException(
                     file,
-                    "has format %s, this program reads %s".formatted(format, FORMAT),
+                    "has format %s, this program reads %s".formatted(format, READS),
                     "Open it with the version of Pumpwright that wrote it, or a newer one");
         }
         throw new RunRecordException(
                 file, "is no record of a run (it has no \"format\": \"" + FORMAT + "\")", "Give the record of a run");
+    }
+
+    static boolean isRead(String format) {
+        return format.equals(FORMAT) || format.equals(FIRST_FORMAT);
     }
 
     private static RunRecordException damaged(Path file, String problem, @Nullable Throwable cause) {

@@ -8,7 +8,7 @@ import java.util.Map;
  * accents are dropped, anything else becomes a question mark; so no serial number can send a terminal commands.
  * Thread-safe.
  */
-final class AsciiText {
+public final class AsciiText {
     private static final Map<Character, String> SPELLINGS = Map.ofEntries(
             Map.entry('±', "+-"),
             Map.entry('°', "deg "),
@@ -28,7 +28,8 @@ final class AsciiText {
 
     private AsciiText() {}
 
-    static String of(String text) {
+    /** The text in printable ASCII. */
+    public static String of(String text) {
         StringBuilder out = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

@@ -11,11 +11,11 @@ import java.util.stream.IntStream;
  * @param to value at the end, above the begin
  * @param step between ticks, above 0
  */
-record Axis(double from, double to, double step) {
+public record Axis(double from, double to, double step) {
     private static final double ROUNDING = 1e-9;
 
     /** The axis from 0 to at least the largest value, with about this many steps. */
-    static Axis toCover(double largest, int steps) {
+    public static Axis toCover(double largest, int steps) {
         double end = largest > 0 && Double.isFinite(largest) ? largest : 1;
         double step = niceStep(end / steps);
         return new Axis(0, step * Math.ceil(end / step - ROUNDING), step);

@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Verdict;
-import org.pumpwright.host.quantity.FlowRate;
+import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.UnitSystem;
 
 /**
@@ -15,6 +15,7 @@ public final class FeaturePrinter {
     /** The expanded uncertainty is this many standard uncertainties (JCGM 100, 6.2.1), which is about 95 % coverage. */
     public static final double COVERAGE_FACTOR = 2;
 
+    private static final int MOST_MORE_PLACES = 3;
     private static final String NOT_KNOWN = "not known";
 
     private final UnitSystem units;
@@ -23,39 +24,72 @@ public final class FeaturePrinter {
         this.units = units;
     }
 
-    /** The unit that a quantity is shown in. */
+    /** The unit that a quantity of a sweep's points is shown in. */
     public String unit(Feature.Kind kind) {
-        return switch (kind) {
-            case FLOW ->
-                switch (units) {
-                    case US -> "gal/min";
-                    case METRIC -> "L/min";
-                };
-            case MOTOR_AMPS -> "A";
-        };
+        return unit(unitOf(kind));
+    }
+
+    /** The unit that a value is shown in. */
+    public String unit(FindingUnit unit) {
+        return ShownUnit.of(unit, units).words();
     }
 
     /** A value of the quantity's SI unit in the unit that is shown. */
     public double shown(Feature.Kind kind, double si) {
-        return switch (kind) {
-            case FLOW ->
-                switch (units) {
-                    case US -> new FlowRate(si).gallonsPerMinute();
-                    case METRIC -> new FlowRate(si).litresPerMinute();
-                };
-            case MOTOR_AMPS -> si;
-        };
+        return si * ShownUnit.of(unitOf(kind), units).factor();
     }
 
     /** The value without its unit, to a hundredth. */
     public String number(Feature.Kind kind, double si) {
-        return Double.isFinite(si) ? fixed("%.2f", shown(kind, si)) : NOT_KNOWN;
+        return number(unitOf(kind), si);
+    }
+
+    /** The value without its unit, to as many places as the unit bears. */
+    public String number(FindingUnit unit, double si) {
+        ShownUnit shown = ShownUnit.of(unit, units);
+        return Double.isFinite(si) ? fixed("%." + shown.decimals() + "f", si * shown.factor()) : NOT_KNOWN;
+    }
+
+    /** The value without its unit, to two places more. */
+    String fine(FindingUnit unit, double si) {
+        ShownUnit shown = ShownUnit.of(unit, units);
+        return Double.isFinite(si) ? fixed("%." + (shown.decimals() + 2) + "f", si * shown.factor()) : NOT_KNOWN;
+    }
+
+    /** The measured value and its expanded uncertainty, without their unit. */
+    String withUncertainty(FeatureJudgement judged, String sign) {
+        return number(judged, judged.measured().value()) + " " + sign + " "
+                + number(judged, COVERAGE_FACTOR * judged.measured().standardUncertainty());
+    }
+
+    /** A value of a feature: a reading to as many places as its uncertainty asks for, at most three more than usual. */
+    private String number(FeatureJudgement judged, double si) {
+        ShownUnit shown = ShownUnit.of(judged.feature().unit(), units);
+        if (judged.feature().quantity() != Feature.Kind.READING || !Double.isFinite(si)) {
+            return number(judged.feature().unit(), si);
+        }
+        double expanded = COVERAGE_FACTOR * judged.measured().standardUncertainty() * shown.factor();
+        int places = shown.decimals();
+        while (places < shown.decimals() + MOST_MORE_PLACES
+                && expanded > 0
+                && expanded < 0.95 * StrictMath.pow(10, -places)) {
+            places++;
+        }
+        return fixed("%." + places + "f", si * shown.factor());
+    }
+
+    private static FindingUnit unitOf(Feature.Kind kind) {
+        return switch (kind) {
+            case FLOW -> FindingUnit.M3_PER_SECOND;
+            case MOTOR_AMPS -> FindingUnit.AMPS;
+            case READING -> throw new IllegalArgumentException("a reading has no unit of its kind");
+        };
     }
 
     /** The measured value with its unit, e.g. {@code 1.49 gal/min}. */
     public String measured(FeatureJudgement judged) {
-        Feature.Kind kind = judged.feature().quantity();
-        return number(kind, judged.measured().value()) + " " + unit(kind);
+        FindingUnit unit = judged.feature().unit();
+        return number(unit, judged.measured().value()) + " " + unit(unit);
     }
 
     /** A flow with its unit. */
@@ -68,11 +102,14 @@ public final class FeaturePrinter {
         return Double.isFinite(volts) ? fixed("%.2f", volts) : NOT_KNOWN;
     }
 
-    /** The healthy range without its unit, e.g. {@code 1.91 to 2.21}. */
+    /** The limits without their unit, e.g. {@code 1.91 to 2.21}; an open side is told. */
     public String limits(FeatureJudgement judged) {
-        Feature.Kind kind = judged.feature().quantity();
-        return number(kind, judged.limits().low()) + " to "
-                + number(kind, judged.limits().high());
+        String low = number(judged, judged.limits().low());
+        String high = number(judged, judged.limits().high());
+        if (!judged.limits().hasLow()) {
+            return "at most " + high;
+        }
+        return judged.limits().hasHigh() ? low + " to " + high : "at least " + low;
     }
 
     /** Deviation from the healthy mean in percent, signed, without the sign of percent. */
@@ -82,10 +119,15 @@ public final class FeaturePrinter {
 
     /** Expanded uncertainty of the deviation in percent, without the sign of percent. */
     public String expandedUncertainty(FeatureJudgement judged) {
-        double share = COVERAGE_FACTOR
-                * judged.measured().standardUncertainty()
-                / Math.abs(judged.limits().centre());
+        double share = COVERAGE_FACTOR * judged.measured().standardUncertainty() / Math.abs(judged.centre());
         return Double.isFinite(share) ? fixed("%.1f", share * 100) : NOT_KNOWN;
+    }
+
+    /** Deviation and expanded uncertainty in percent of the mean; empty where the limits have no mean. */
+    String fromMean(FeatureJudgement judged, String sign) {
+        return judged.limits().centre().isEmpty()
+                ? ""
+                : deviation(judged) + " " + sign + " " + expandedUncertainty(judged);
     }
 
     /** The decision in a word or two; in brackets where it is for information only. */

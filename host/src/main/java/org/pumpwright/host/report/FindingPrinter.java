@@ -3,10 +3,7 @@ package org.pumpwright.host.report;
 import java.util.Locale;
 import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.grade.finding.FindingUnit;
-import org.pumpwright.host.quantity.FlowRate;
-import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.quantity.UnitSystem;
-import org.pumpwright.host.quantity.Volume;
 
 /**
  * Figures of findings for people: the expanded uncertainty to two digits, the value to the same place (JCGM 100, 7.2.6).
@@ -15,7 +12,6 @@ import org.pumpwright.host.quantity.Volume;
 final class FindingPrinter {
     private static final int MOST_DECIMALS = 6;
     private static final int DECIMALS_WITHOUT_UNCERTAINTY = 3;
-    private static final double M3_PER_LITRE = 1e-3;
 
     /** Resistances below this are printed in thousandths. */
     private static final double SMALL_OHMS = 0.1;
@@ -54,24 +50,11 @@ final class FindingPrinter {
     }
 
     private Shown shown(Finding.Figure figure) {
-        boolean us = units == UnitSystem.US;
-        FindingUnit unit = figure.unit();
-        return switch (unit) {
-            case SHARE -> new Shown("%", 100);
-            case SECONDS -> new Shown("s", 1);
-            case VOLTS -> new Shown("V", 1);
-            case AMPS -> new Shown("A", 1);
-            case OHMS -> Math.abs(figure.value().value()) < SMALL_OHMS ? new Shown("mΩ", 1000) : new Shown("Ω", 1);
-            case PASCALS -> us ? new Shown("psi", 1 / Pressure.PASCALS_PER_PSI) : new Shown("kPa", 1e-3);
-            case CELSIUS -> new Shown("°C", 1);
-            case HERTZ -> new Shown("Hz", 1);
-            case M3_PER_SECOND ->
-                us
-                        ? new Shown("gal/min", new FlowRate(1).gallonsPerMinute())
-                        : new Shown("L/min", new FlowRate(1).litresPerMinute());
-            case PULSES_PER_M3 ->
-                us ? new Shown("pulses/gal", Volume.M3_PER_US_GALLON) : new Shown("pulses/L", M3_PER_LITRE);
-        };
+        if (figure.unit() == FindingUnit.OHMS && Math.abs(figure.value().value()) < SMALL_OHMS) {
+            return new Shown("mΩ", 1000);
+        }
+        ShownUnit shown = ShownUnit.of(figure.unit(), units);
+        return new Shown(shown.words(), shown.factor());
     }
 
     /** Decimals that show two digits of the uncertainty; below 0 where these stand before the point. */

@@ -9,7 +9,8 @@ import org.pumpwright.host.record.RunRecord;
 /** What the steps of a plan have read, as a table of the page and as lines of text. Thread-safe. */
 final class FindingTable {
     static final String TITLE = "What the steps read";
-    private static final String FOOTNOTE = "± U: expanded uncertainty, k = 2, about 95 %. Nothing is judged on these.";
+    private static final String FOOTNOTE =
+            "± U: expanded uncertainty, k = 2, about 95 %. Judged are only those that have a limit.";
 
     private static final int LONGEST_NAME = 50;
 
@@ -67,7 +68,7 @@ final class FindingTable {
     }
 
     void addTo(TextPage page) {
-        page.blank().line(TITLE + "; nothing is judged on these (+- U: k = 2)");
+        page.blank().line(TITLE + "; judged are only those that have a limit (+- U: k = 2)");
         String before = "";
         for (Finding finding : findings) {
             if (!finding.step().equals(before)) {

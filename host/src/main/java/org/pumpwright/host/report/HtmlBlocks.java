@@ -1,10 +1,10 @@
 package org.pumpwright.host.report;
 
 import java.util.List;
-import org.pumpwright.host.grade.Cause;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.record.RunRecord;
 
 /** The blocks of words on the page. Thread-safe. */
@@ -32,7 +32,8 @@ final class HtmlBlocks {
         facts.add("Tested", Words.startedAt(run));
         facts.add("Technician", Words.given(run.subject().technician()));
         facts.add("Claim number", "not given");
-        facts.add("Complaint", "not given");
+        facts.add("Complaint", run.intake().complaint().orElse("not given"));
+        facts.add("Runs", Words.runs(run));
         return facts.draw();
     }
 
@@ -44,6 +45,13 @@ final class HtmlBlocks {
 
     static Tag next(RunRecord run) {
         return Tag.of("p", "next").add(Tag.withText("b", "NEXT")).text(" " + Words.next(run));
+    }
+
+    /** Whether the complaint is explained; nothing where none was given. */
+    static List<Tag> complaint(RunRecord run) {
+        return Words.complaint(run)
+                .map(words -> List.of(Tag.of("p", "complaint").add(Tag.withText("b", words))))
+                .orElse(List.of());
     }
 
     /** Nothing where the run does not speak of the unit. */
@@ -90,6 +98,7 @@ final class HtmlBlocks {
         if (Words.speaksOfTheUnit(run.grade().verdict())) {
             facts.add("Rule", Words.given(run.grade().rule()));
         }
+        facts.add("Rules", run.rules().orElse("none of the shop for this kind of unit"));
         facts.add("Conditions", Words.conditions(run));
         facts.add(
                 "Plan",
@@ -105,17 +114,21 @@ final class HtmlBlocks {
     }
 
     /** An invalid run leaves nothing to decide about the unit. */
-    static Tag foot(Verdict verdict) {
+    static Tag foot(RunRecord run) {
+        Verdict verdict = run.grade().verdict();
         Tag foot = Tag.of("footer");
         if (verdict == Verdict.INVALID) {
             return foot.add(Tag.withText("p", Words.HOSES))
                     .add(blank("Stand put right by:"), blank("What was done:"), blank("Date:"));
         }
         foot.add(Tag.withText("p", Words.HOSES + " " + Words.WARRANTY));
-        return verdict == Verdict.NOT_TESTED
-                ? foot
-                : foot.add(blank("Explains the complaint (yes / partly / no):"))
-                        .add(blank("Decision on warranty:"), blank("Name, date:"));
+        if (verdict == Verdict.NOT_TESTED) {
+            return foot;
+        }
+        if (run.intake().complaint().isEmpty()) {
+            foot.add(blank("Explains the complaint (yes / partly / no):"));
+        }
+        return foot.add(blank("Decision on warranty:"), blank("Name, date:"));
     }
 
     private static Tag blank(String words) {

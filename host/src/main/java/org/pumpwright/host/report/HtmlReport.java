@@ -52,7 +52,12 @@ public final class HtmlReport {
         if (run.grade().verdict() != Verdict.NOT_TESTED) {
             sheet.add(findings(run, units));
         }
-        sheet.add(HtmlBlocks.identity(run), HtmlBlocks.foot(run.grade().verdict()));
+        sheet.add(HtmlBlocks.complaint(run));
+        sheet.add(HtmlBlocks.identity(run), HtmlBlocks.foot(run));
+        Numbers numbers = new Numbers(run, units);
+        if (!numbers.isEmpty()) {
+            sheet.add(numbers.draw());
+        }
         Tag html = Tag.of("html").set("lang", "en").add(head, Tag.of("body").add(sheet));
         return "<!DOCTYPE html>\n" + html;
     }
@@ -101,15 +106,21 @@ public final class HtmlReport {
         Tag block = Tag.of("section", "measured");
         List<SweepLine> lines = SweepLine.of(run);
         if (lines.isEmpty() || !Words.speaksOfTheUnit(run.grade().verdict())) {
-            return block.add(ReadingTable.draw(run, units));
+            return block.add(ReadingTable.draw(run, units)).add(limits(run, units));
         }
         SweepChart flow = new SweepChart(Feature.Kind.FLOW, printer, lines);
         SweepChart amps = new SweepChart(Feature.Kind.MOTOR_AMPS, printer, lines);
         if (!flow.isEmpty() && !amps.isEmpty()) {
             block.add(Tag.of("div", "charts").add(flow.draw(430, 200), amps.draw(290, 200)), Legend.draw());
         }
-        return block.add(new PointTable(printer, run, lines).draw())
+        block.add(new PointTable(printer, run, lines).draw())
                 .add(Tag.withText("p", FOOTNOTE).set("class", "small"));
+        return block.add(limits(run, units));
+    }
+
+    private static List<Tag> limits(RunRecord run, UnitSystem units) {
+        LimitTable limits = new LimitTable(run, units);
+        return limits.isEmpty() || !Words.speaksOfTheUnit(run.grade().verdict()) ? List.of() : List.of(limits.draw());
     }
 
     private static String load(String resource) {

@@ -1,7 +1,7 @@
 package org.pumpwright.host.report;
 
 /** The shapes of a chart's points, told apart without colour. Thread-safe. */
-enum Marker {
+public enum Marker {
     DISC,
     DIAMOND,
     SQUARE,

@@ -21,7 +21,7 @@ final class PointTable {
     Tag draw() {
         Tag groups = Tag.of("tr").add(head("point", 3));
         Tag columns = Tag.of("tr").add(head("leg", 1).set("class", "words"), head("drive", 1), head("V eff.", 1));
-        for (Feature.Kind kind : Feature.Kind.values()) {
+        for (Feature.Kind kind : SweepLine.KINDS) {
             groups.add(head(kind.words() + ", " + printer.unit(kind), 4).set("class", "group"));
             columns.add(
                     head("measured", 1).set("class", "group"),
@@ -40,7 +40,7 @@ final class PointTable {
                 cell(line.point().map(Words::leg).orElse("-"), "words"),
                 cell(line.duty().print(), ""),
                 cell(printer.volts(line.effectiveVolts()), ""));
-        for (Feature.Kind kind : Feature.Kind.values()) {
+        for (Feature.Kind kind : SweepLine.KINDS) {
             row.add(cells(line.feature(kind), kind));
         }
         return row;
@@ -54,7 +54,7 @@ final class PointTable {
         return List.of(
                 cell(printer.number(kind, feature.measured().value()), "group"),
                 cell(printer.limits(feature), ""),
-                cell(printer.deviation(feature) + " ± " + printer.expandedUncertainty(feature), ""),
+                cell(printer.fromMean(feature, "±"), ""),
                 cell(printer.decision(feature, run.grade().verdict()), "words " + resultClass(feature)));
     }
 

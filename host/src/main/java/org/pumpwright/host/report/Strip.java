@@ -32,10 +32,10 @@ final class Strip {
 
     /** The limits are drawn at the same place on both sides, so each side has its own scale. */
     private static int column(FeatureJudgement feature) {
-        double from = feature.measured().value() - feature.limits().centre();
+        double from = feature.measured().value() - feature.centre();
         double half = from < 0
-                ? feature.limits().centre() - feature.limits().low()
-                : feature.limits().high() - feature.limits().centre();
+                ? feature.centre() - feature.limits().low()
+                : feature.limits().high() - feature.centre();
         double columns = Math.max(-WIDTH, Math.min(WIDTH, from / half * HALF_BAND));
         return CENTRE + (int) Math.round(from == 0 ? 0 : columns);
     }

@@ -7,7 +7,7 @@ import java.util.List;
  * A chart of two axes as inline SVG. What is drawn later lies on top. Colours and line styles are classes of the page's
  * style sheet. Confined to one thread.
  */
-final class SvgChart {
+public final class SvgChart {
     private static final double LEFT = 40;
     private static final double RIGHT = 10;
     private static final double TOP = 20;
@@ -23,7 +23,7 @@ final class SvgChart {
     private final NotePlacer room;
 
     /** A place in the units of the axes. */
-    record Spot(double x, double y) {}
+    public record Spot(double x, double y) {}
 
     /**
      * An empty chart.
@@ -31,7 +31,7 @@ final class SvgChart {
      * @param width of the drawing, in its own units; the page scales it
      * @param height of the drawing
      */
-    SvgChart(double width, double height, Axis x, Axis y) {
+    public SvgChart(double width, double height, Axis x, Axis y) {
         this.width = width;
         this.height = height;
         this.x = x;
@@ -39,7 +39,8 @@ final class SvgChart {
         this.room = new NotePlacer(LEFT, TOP, width - 1, height - BOTTOM);
     }
 
-    SvgChart grid(String xTitle, String yTitle) {
+    /** Axes with their ticks and titles. */
+    public SvgChart grid(String xTitle, String yTitle) {
         for (double tick : y.ticks()) {
             drawn.add(straight(left(), down(tick), right(), down(tick), "grid"));
             drawn.add(label(LEFT - 5, down(tick) + 3.5, y.label(tick), "end", "tick"));
@@ -60,7 +61,8 @@ final class SvgChart {
         return keepClear(corners);
     }
 
-    SvgChart line(List<Spot> spots, String styleClass) {
+    /** A line through these spots. */
+    public SvgChart line(List<Spot> spots, String styleClass) {
         drawn.add(Tag.of("polyline", styleClass).set("points", points(spots)));
         return keepClear(spots);
     }
@@ -75,7 +77,7 @@ final class SvgChart {
     }
 
     /** A bar of this half length in the units of the y axis, as far as the axis reaches. */
-    SvgChart errorBar(Spot spot, double half) {
+    public SvgChart errorBar(Spot spot, double half) {
         double cx = across(spot.x());
         double up = down(Math.min(y.to(), spot.y() + half));
         double low = down(Math.max(y.from(), spot.y() - half));
@@ -85,7 +87,8 @@ final class SvgChart {
         return this;
     }
 
-    SvgChart marker(Spot spot, Marker marker, double size, String styleClass) {
+    /** A point of this shape and half height. */
+    public SvgChart marker(Spot spot, Marker marker, double size, String styleClass) {
         drawn.add(marker.at(across(spot.x()), down(spot.y()), size).set("class", styleClass));
         room.avoidPoint(across(spot.x()), down(spot.y()), size);
         return this;
@@ -106,7 +109,7 @@ final class SvgChart {
     }
 
     /** The drawing, with words for those who cannot see it. */
-    Tag draw(String spoken) {
+    public Tag draw(String spoken) {
         return Tag.of("svg")
                 .set("viewBox", "0 0 " + Tag.coordinate(width) + " " + Tag.coordinate(height))
                 .set("role", "img")

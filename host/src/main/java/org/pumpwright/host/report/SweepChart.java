@@ -46,7 +46,7 @@ final class SweepChart {
         SvgChart chart = new SvgChart(width, height, Axis.toCover(volts, 7), Axis.toCover(shown(largest), 5));
         chart.area(band(), "band");
         chart.grid("effective volts at the unit, V", kind.words() + ", " + printer.unit(kind));
-        chart.line(inOrderOfVolts(f -> f.limits().centre()), "mean");
+        chart.line(inOrderOfVolts(f -> f.centre()), "mean");
         chart.line(leg(Leg.UP), "up").line(wayDown(), "down");
         judgements().forEach(f -> chart.errorBar(measured(f), shown(expanded(f))));
         inDrawingOrder().forEach(line -> addPoint(chart, line));
@@ -129,8 +129,8 @@ final class SweepChart {
 
     private List<Spot> inOrderOfVolts(ToDoubleFunction<FeatureJudgement> value) {
         return judgements().stream()
-                .sorted(Comparator.comparingDouble(FeatureJudgement::effectiveVolts))
-                .map(f -> new Spot(f.effectiveVolts(), shown(value.applyAsDouble(f))))
+                .sorted(Comparator.comparingDouble(FeatureJudgement::volts))
+                .map(f -> new Spot(f.volts(), shown(value.applyAsDouble(f))))
                 .toList();
     }
 
@@ -162,7 +162,7 @@ final class SweepChart {
     }
 
     private Spot measured(FeatureJudgement feature) {
-        return new Spot(feature.effectiveVolts(), shown(feature.measured().value()));
+        return new Spot(feature.volts(), shown(feature.measured().value()));
     }
 
     private static double expanded(FeatureJudgement feature) {

@@ -21,6 +21,9 @@ import org.pumpwright.host.trace.PointMark;
  * @param features what was judged or shown there
  */
 record SweepLine(Optional<PointMark> point, Duty duty, Map<Feature.Kind, FeatureJudgement> features) {
+    /** What is held against the healthy curve at each point. */
+    static final List<Feature.Kind> KINDS = List.of(Feature.Kind.FLOW, Feature.Kind.MOTOR_AMPS);
+
     /** A board that rounds the duty to its own steps may be this far from the set point. */
     private static final int DUTY_TOLERANCE_PARTS = Duty.FULL_PARTS / 100;
 
@@ -33,28 +36,25 @@ record SweepLine(Optional<PointMark> point, Duty duty, Map<Feature.Kind, Feature
     }
 
     double effectiveVolts() {
-        return features.values().iterator().next().effectiveVolts();
+        return features.values().iterator().next().volts();
     }
 
     boolean judged() {
         return features.values().stream().anyMatch(FeatureJudgement::judged);
     }
 
-    /**
-     * The lines of a run. Features name no leg, but they come in the order of the sweep: each belongs to the next point of
-     * its duty, and a judged one to the way up.
-     */
+    /** The lines of a run: each feature belongs to the next point of its duty and its leg. */
     static List<SweepLine> of(RunRecord run) {
         List<PointMark> points = run.trace().points();
         Map<Integer, Map<Feature.Kind, FeatureJudgement>> byPoint = new TreeMap<>();
         List<SweepLine> strays = new ArrayList<>();
-        for (Feature.Kind kind : Feature.Kind.values()) {
+        for (Feature.Kind kind : KINDS) {
             int next = 0;
-            for (FeatureJudgement judged : run.grade().features()) {
+            for (FeatureJudgement judged : run.grade().points()) {
                 if (judged.feature().quantity() != kind) {
                     continue;
                 }
-                int found = find(points, next, judged);
+                int found = find(points, next, judged.feature());
                 if (found < 0) {
                     strays.add(new SweepLine(Optional.empty(), judged.feature().duty(), Map.of(kind, judged)));
                 } else {
@@ -71,12 +71,12 @@ record SweepLine(Optional<PointMark> point, Duty duty, Map<Feature.Kind, Feature
         return lines;
     }
 
-    private static int find(List<PointMark> points, int from, FeatureJudgement judged) {
-        int parts = judged.feature().duty().parts();
+    private static int find(List<PointMark> points, int from, Feature feature) {
+        Optional<Leg> leg = feature.place().flatMap(Feature.Place::leg);
         for (int i = from; i < points.size(); i++) {
             PointMark point = points.get(i);
-            boolean near = Math.abs(point.commanded().parts() - parts) <= DUTY_TOLERANCE_PARTS;
-            if (near && (!judged.judged() || point.leg() == Leg.UP)) {
+            int off = Math.abs(point.commanded().parts() - feature.duty().parts());
+            if (off <= DUTY_TOLERANCE_PARTS && leg.map(point.leg()::equals).orElse(true)) {
                 return i;
             }
         }

@@ -11,7 +11,7 @@ import java.util.Set;
  * One element of HTML or SVG. Text and attribute values only get in escaped, so no serial number can become markup. Confined
  * to one thread.
  */
-final class Tag {
+public final class Tag {
     private static final Set<String> VOID = Set.of("meta");
     /** Elements within a line of text, where a line feed would show as a space. */
     private static final Set<String> INLINE = Set.of("b", "span", "text", "dt", "dd");
@@ -24,53 +24,59 @@ final class Tag {
         this.name = name;
     }
 
-    static Tag of(String name) {
+    /** An element. */
+    public static Tag of(String name) {
         return new Tag(name);
     }
 
     /** An element of a style class. */
-    static Tag of(String name, String styleClass) {
+    public static Tag of(String name, String styleClass) {
         return new Tag(name).set("class", styleClass);
     }
 
     /** An element around a text. */
-    static Tag withText(String name, String text) {
+    public static Tag withText(String name, String text) {
         return new Tag(name).text(text);
     }
 
     /** A style sheet of this program's own; the one text that goes in as it is. */
-    static Tag style(String css) {
+    public static Tag style(String css) {
         Tag tag = new Tag("style");
         tag.children.add(new Raw(css));
         return tag;
     }
 
-    Tag set(String attribute, String value) {
+    /** One attribute; its value is escaped. */
+    public Tag set(String attribute, String value) {
         attributes.put(attribute, value);
         return this;
     }
 
     /** A coordinate or length, to a tenth. */
-    Tag set(String attribute, double value) {
+    public Tag set(String attribute, double value) {
         return set(attribute, coordinate(value));
     }
 
-    Tag add(Tag... more) {
+    /** Elements within this one. */
+    public Tag add(Tag... more) {
         children.addAll(List.of(more));
         return this;
     }
 
-    Tag add(List<Tag> more) {
+    /** Elements within this one. */
+    public Tag add(List<Tag> more) {
         children.addAll(more);
         return this;
     }
 
-    Tag text(String text) {
+    /** Text within this element; it is escaped. */
+    public Tag text(String text) {
         children.add(new Raw(escape(text)));
         return this;
     }
 
-    static String coordinate(double value) {
+    /** A coordinate or length for an attribute, to a tenth. */
+    public static String coordinate(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
     }
 
@@ -78,7 +84,7 @@ final class Tag {
      * Text as HTML and SVG may hold it. Control and direction characters, which could hide or reorder what is printed,
      * become a visible replacement sign.
      */
-    static String escape(String text) {
+    public static String escape(String text) {
         StringBuilder out = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(c -> {
             switch (c) {

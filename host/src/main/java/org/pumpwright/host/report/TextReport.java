@@ -2,10 +2,10 @@ package org.pumpwright.host.report;
 
 import java.util.List;
 import java.util.Locale;
-import org.pumpwright.host.grade.Cause;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
 
@@ -13,20 +13,38 @@ import org.pumpwright.host.record.RunRecord;
 public final class TextReport {
     private TextReport() {}
 
-    /** The page, lines ending in a line feed. */
+    /** The page without the numbers behind the verdict, lines ending in a line feed. */
     public static String page(RunRecord run, UnitSystem units) {
+        return page(run, units, false);
+    }
+
+    /**
+     * The page, lines ending in a line feed.
+     *
+     * @param numbers whether the numbers behind the verdict are told: corrections, parts of uncertainties, where limits stand
+     */
+    public static String page(RunRecord run, UnitSystem units, boolean numbers) {
         TextPage page = new TextPage();
         head(page, run);
         verdict(page, run);
         reasons(page, run.grade());
         new TextTable(page, units).add(run);
+        causes(page, run.grade());
+        page.blank().wrapped("NEXT: ", Words.next(run));
+        Words.complaint(run).ifPresent(complaint -> page.wrapped("", complaint));
+        LimitTable limits = new LimitTable(run, units);
+        if (!limits.isEmpty() && Words.speaksOfTheUnit(run.grade().verdict())) {
+            limits.addTo(page);
+        }
         FindingTable findings = new FindingTable(run, units);
         if (!findings.isEmpty()) {
             findings.addTo(page);
         }
-        causes(page, run.grade());
-        page.blank().wrapped("NEXT: ", Words.next(run));
         standChecks(page, run.grade());
+        Numbers behind = new Numbers(run, units);
+        if (numbers && !behind.isEmpty()) {
+            behind.addTo(page);
+        }
         foot(page, run);
         return page.toString();
     }
@@ -46,7 +64,7 @@ public final class TextReport {
                 "Test    ",
                 Words.startedAt(run) + ", technician "
                         + Words.given(run.subject().technician()));
-        page.wrapped("Record  ", run.id());
+        page.wrapped("Record  ", run.id() + ", " + Words.runs(run));
     }
 
     private static void verdict(TextPage page, RunRecord run) {
@@ -98,6 +116,7 @@ public final class TextReport {
         if (Words.speaksOfTheUnit(run.grade().verdict())) {
             page.wrapped("Rule    ", Words.given(run.grade().rule()));
         }
+        page.wrapped("Rules   ", run.rules().orElse("none of the shop for this kind of unit"));
         page.wrapped("Plan    ", run.plan() + ", " + Words.length(run) + ", " + Words.conditions(run));
         page.wrapped("Stand   ", run.stand().title() + ", board " + Words.board(run));
         page.wrapped("Program ", run.software());

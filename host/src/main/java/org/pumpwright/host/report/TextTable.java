@@ -22,7 +22,7 @@ final class TextTable {
     void add(RunRecord run) {
         Verdict verdict = run.grade().verdict();
         List<FeatureJudgement> judged =
-                run.grade().features().stream().filter(FeatureJudgement::judged).toList();
+                run.grade().points().stream().filter(FeatureJudgement::judged).toList();
         boolean withoutPoints = PlainReading.of(run).isEmpty();
         if (judged.isEmpty() && withoutPoints && !run.grade().findings().isEmpty()) {
             // A plan without a sweep has no points; what its steps read stands in a table of its own.
@@ -45,7 +45,7 @@ final class TextTable {
                 feature.feature().words(),
                 printer.measured(feature),
                 printer.limits(feature),
-                printer.deviation(feature) + " +- " + printer.expandedUncertainty(feature),
+                printer.fromMean(feature, "+-"),
                 printer.decision(feature, verdict));
     }
 

@@ -4,6 +4,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.pumpwright.host.grade.ComplaintAnswer;
+import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
@@ -73,6 +76,36 @@ final class Words {
                 "nothing more on the stand. If the complaint remains, look at the planter: volts at the plug"
                         + " under load, strainer, air in the suction, the calibration number typed in.";
             case FAIL, INCONCLUSIVE, INVALID, NOT_TESTED -> "not given";
+        };
+    }
+
+    /** Which run this was, and which came before it: a unit that was tried again and again must show. */
+    static String runs(RunRecord run) {
+        Intake intake = run.intake();
+        String number = "run " + intake.attempt() + " for this matter";
+        String before = intake.earlierRuns().isEmpty() ? "" : ", after " + String.join(", ", intake.earlierRuns());
+        String decision = intake.decision().map(each -> ", " + each.words()).orElse("");
+        return number
+                + before
+                + decision
+                + run.regradedFrom().map(id -> ", graded again from " + id).orElse("");
+    }
+
+    /** Whether the complaint is explained; empty where none was given. */
+    static Optional<String> complaint(RunRecord run) {
+        return run.intake()
+                .complaint()
+                .map(word -> "Explains the complaint \"" + word + "\": "
+                        + answer(run.grade().explains()) + ", "
+                        + sentence(run.grade().explains().why()));
+    }
+
+    private static String answer(ComplaintAnswer explains) {
+        return switch (explains.answer()) {
+            case YES -> "YES";
+            case PARTLY -> "PARTLY";
+            case NO -> "NO";
+            case NOT_ATTEMPTED -> "NOT ATTEMPTED";
         };
     }
 

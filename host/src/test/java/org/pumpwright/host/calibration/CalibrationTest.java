@@ -113,7 +113,7 @@ final class CalibrationTest {
     @Test
     void partsOutOfRangeAreRefused() {
         assertThatThrownBy(() -> UncertaintyParts.of(-0.1, 0))
-                .hasMessage("relative uncertainty is -0.1 , allowed are 0.0 to 1.0 ");
+                .hasMessage("relative uncertainty is -0.1, allowed are 0.0 to 1.0");
         assertThatThrownBy(() -> UncertaintyParts.stepOfBits(17))
                 .hasMessage("converter is 17.0 bits, allowed are 1.0 to 16.0 bits");
         assertThatThrownBy(() -> new CodeRange(5, 5))

@@ -21,7 +21,7 @@ import org.pumpwright.host.stand.serial.SerialPorts;
 import org.pumpwright.host.stand.wire.WireTiming;
 
 /** Runs the command line inside the test and keeps what it prints. */
-final class CommandLineBench {
+public final class CommandLineBench {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T09:15:00Z"), ZoneOffset.ofHours(-6));
 
     /** Where a run goes that its folder does not take. */
@@ -31,7 +31,7 @@ final class CommandLineBench {
     private final StringWriter err = new StringWriter();
     private final Workshop workshop;
 
-    CommandLineBench() {
+    public CommandLineBench() {
         this(Firmware.root(), SerialPorts::open);
     }
 
@@ -58,15 +58,15 @@ final class CommandLineBench {
         return workshop;
     }
 
-    int run(String... arguments) {
+    public int run(String... arguments) {
         return Main.run(workshop, new PrintWriter(out, true), new PrintWriter(err, true), arguments);
     }
 
-    String out() {
+    public String out() {
         return out.toString();
     }
 
-    String err() {
+    public String err() {
         return err.toString();
     }
 

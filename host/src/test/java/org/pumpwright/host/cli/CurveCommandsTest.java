@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,8 @@ import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.curve.Interpolation;
 import org.pumpwright.host.stand.serial.SerialPorts;
 import org.pumpwright.host.stand.wire.WireTiming;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 final class CurveCommandsTest {
     private static final int UNITS = 3;
@@ -155,6 +158,69 @@ final class CurveCommandsTest {
                 .isEqualTo(2 * CurveFile.read(Path.of(demo)).points().size());
     }
 
+    @Test
+    void otherProgramsGetTheCurveAsOneLine() throws Exception {
+        Path out = folder.resolve("curve.yaml");
+        List<String> words = new ArrayList<>(words(records, out, "G1", "G2", "G3"));
+        words.add("--json");
+        assertThat(bench.run(words.toArray(String[]::new))).as(bench.err()).isEqualTo(ExitCode.PASS);
+        assertThat(bench.run("curve", "approve", out.toString(), "--by", "B. Second", "--json"))
+                .isEqualTo(ExitCode.PASS);
+        assertThat(bench.run("curve", "show", out.toString(), "--json")).isEqualTo(ExitCode.PASS);
+        JsonMapper json = JsonMapper.builder().build();
+        List<JsonNode> lines = bench.out().lines().map(json::readTree).toList();
+        assertThat(lines)
+                .extracting(line -> line.get("event").stringValue())
+                .containsExactly("built", "approved", "curve");
+        assertThat(lines.get(0).get("notes").size()).isEqualTo(3);
+        assertThat(lines.get(0).get("file").stringValue()).isEqualTo(out.toString());
+        assertThat(lines.get(1).get("approval").get("by").stringValue()).isEqualTo("B. Second");
+        JsonNode shown = lines.get(2);
+        assertThat(shown.get("label").stringValue()).isEqualTo("demo-pump v1");
+        assertThat(shown.get("basis").get("run_ids").size()).isEqualTo(2 * UNITS);
+        assertThat(shown.get("points").size()).isEqualTo(9);
+        JsonNode point = shown.get("points").get(8);
+        assertThat(point.get("flow_m3_per_second").doubleValue())
+                .isBetween(
+                        point.get("flow_low_m3_per_second").doubleValue(),
+                        point.get("flow_high_m3_per_second").doubleValue());
+    }
+
+    @Test
+    void aRunThatStandsBehindTheCurveSaysSoWhenItIsGradedByIt() throws Exception {
+        Path out = folder.resolve("curve.yaml");
+        build(records, out, "G1", "G2", "G3");
+        CommandLineBench grading = new CommandLineBench();
+        grading.run("grade", records.toString(), "--curve", out.toString(), "--dry-run");
+        assertThat(grading.out().replaceAll("\\s+", " "))
+                .contains("is one of the runs that curve demo-pump v1 was made from: this verdict proves nothing")
+                .contains("6 of the runs that the curve was made from: their verdicts prove nothing.");
+    }
+
+    @Test
+    void theFirstCurveIsMadeOfRunsByAPlanThatNeedsNone() throws Exception {
+        Path home = folder.resolve("home");
+        Path without = Firmware.root().resolve("fixtures");
+        for (String name : List.of("models", "plans", "stands")) {
+            try (Stream<Path> files = Files.list(without.resolve(name))) {
+                for (Path file : files.toList()) {
+                    Path target = home.resolve("fixtures")
+                            .resolve(name)
+                            .resolve(file.getFileName().toString());
+                    Files.createDirectories(target.getParent());
+                    Files.copy(file, target);
+                }
+            }
+        }
+        Path first = folder.resolve("first");
+        for (int unit = 1; unit <= UNITS; unit++) {
+            practice(home, unit, 1, "G" + unit, first, "--plan", "first-curve-12v-pump");
+        }
+        Path out = folder.resolve("curve.yaml");
+        assertThat(build(first, out, "G1", "G2", "G3")).as(bench.err()).isEqualTo(ExitCode.PASS);
+        assertThat(CurveFile.read(out).basis().orElseThrow().plan()).isEqualTo("first-curve-12v-pump v1");
+    }
+
     private int build(Path from, Path out, String... good) {
         return bench.run(words(from, out, good).toArray(String[]::new));
     }
@@ -185,20 +251,16 @@ final class CurveCommandsTest {
     }
 
     private static void practice(int seed, int run, String serial, Path where) {
+        practice(Firmware.root(), seed, run, serial, where);
+    }
+
+    private static void practice(Path home, int seed, int run, String serial, Path where, String... more) {
         // Records are told apart by the time of their run.
         Clock later = Clock.offset(CommandLineBench.CLOCK, Duration.ofMinutes(10L * (2 * seed + run)));
         Workshop workshop = new Workshop(
-                Firmware.root(),
-                where,
-                later,
-                new Stands(WireTiming.STANDARD, SerialPorts::open),
-                Reader.nullReader(),
-                false);
+                home, where, later, new Stands(WireTiming.STANDARD, SerialPorts::open), Reader.nullReader(), false);
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-        Main.run(
-                workshop,
-                nowhere,
-                nowhere,
+        List<String> words = new ArrayList<>(List.of(
                 "practice",
                 "--fault",
                 "healthy",
@@ -208,6 +270,8 @@ final class CurveCommandsTest {
                 serial,
                 "--quiet",
                 "--records",
-                where.toString());
+                where.toString()));
+        words.addAll(List.of(more));
+        Main.run(workshop, nowhere, nowhere, words.toArray(String[]::new));
     }
 }

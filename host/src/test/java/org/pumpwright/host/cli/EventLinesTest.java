@@ -84,7 +84,16 @@ final class EventLinesTest {
                         .map(node -> node.path("event").stringValue(""))
                         .distinct())
                 .containsExactly(
-                        "begins", "began", "live", "stand_at_rest", "step", "point", "ended", "result", "unit");
+                        "begins",
+                        "counts",
+                        "began",
+                        "live",
+                        "stand_at_rest",
+                        "step",
+                        "point",
+                        "ended",
+                        "result",
+                        "unit");
         assertThat(named("point")).hasSize(9);
         assertThat(named("result").get(0).path("verdict").stringValue("")).isEqualTo("fail");
         assertThat(Path.of(named("result").get(0).path("record").stringValue("")))
@@ -102,6 +111,9 @@ final class EventLinesTest {
         numbers.removeAll(WORDS);
         assertThat(numbers)
                 .containsExactlyInAnyOrder(
+                        "run_of_unit",
+                        "at_most",
+                        "earlier",
                         "least_seconds",
                         "seconds_left",
                         "duty",

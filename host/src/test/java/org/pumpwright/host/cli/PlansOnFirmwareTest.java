@@ -54,7 +54,9 @@ final class PlansOnFirmwareTest {
                 "demo-hydraulic-pump",
                 UnitKind.HYDRAULIC_PUMP,
                 "supply=ready",
+                "coil-alone=ready",
                 "override-out=ready",
+                "gauge=held",
                 "look=clean");
         assertCompleted(record, 17);
 

@@ -27,7 +27,7 @@ class CurveExtrasTest {
         HealthyCurve built = built().approved(new Approval("B. Second", LocalDate.of(2026, 3, 4)));
         Path file = folder.resolve("built.yaml");
         CurveFile.write(built, file);
-        assertThat(CurveFile.read(file)).isEqualTo(built);
+        assertThat(CurveFile.read(file).withoutLines()).isEqualTo(built.withoutLines());
         assertThat(Files.readString(file))
                 .contains("interpolation: monotone\nbasis:\n  plan: \"quick v3\"\n  runs: 8\n")
                 .contains("approval:\n  by: \"B. Second\"\n  on: \"2026-03-04\"\n")
@@ -139,8 +139,14 @@ class CurveExtrasTest {
                 "A. First",
                 small.made(),
                 Interpolation.MONOTONE,
-                Optional.of(
-                        new Basis("quick v3", 8, LocalDate.of(2026, 1, 5), LocalDate.of(2026, 1, 9), "A. First", 4)),
+                Optional.of(new Basis(
+                        "quick v3",
+                        8,
+                        LocalDate.of(2026, 1, 5),
+                        LocalDate.of(2026, 1, 9),
+                        "A. First",
+                        4,
+                        List.of("20260105T151500.000Z", "20260105T161500.000Z"))),
                 Optional.empty(),
                 List.of(new LimitSet("Planter at 5 mph", "rate chart with 15 % margin", "B. Second", 1.645, limits())));
         return printed(built);

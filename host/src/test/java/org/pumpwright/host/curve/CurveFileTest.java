@@ -81,7 +81,7 @@ class CurveFileTest {
                     motor_amps: 12.4
                     motor_amps_spread_percent: 2.2
                 """);
-        assertThat(CurveFile.read(written)).isEqualTo(curve);
+        assertThat(CurveFile.read(written).withoutLines()).isEqualTo(curve.withoutLines());
     }
 
     @Test
@@ -89,7 +89,7 @@ class CurveFileTest {
         Path file = Files.writeString(folder.resolve("curve.yaml"), "an older file");
         HealthyCurve curve = CurveFile.read(small());
         CurveFile.write(curve, file);
-        assertThat(CurveFile.read(file)).isEqualTo(curve);
+        assertThat(CurveFile.read(file).withoutLines()).isEqualTo(curve.withoutLines());
         try (var files = Files.list(folder)) {
             assertThat(files).containsExactly(file);
         }

@@ -11,10 +11,15 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.pumpwright.host.app.bucket.ScaleSettings;
+import org.pumpwright.host.app.bucket.SheetFile;
+import org.pumpwright.host.app.bucket.ShopFile;
+import org.pumpwright.host.catalog.FluidFile;
 import org.pumpwright.host.catalog.ModelFile;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.curve.CurveFile;
 import org.pumpwright.host.plan.PlanFile;
+import org.pumpwright.host.rule.RulesFile;
 import org.pumpwright.host.stand.StandFile;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,9 +35,14 @@ class SchemaFilesTest {
         return Stream.of(
                 schema(PlanFile.class, "plan"),
                 schema(ModelFile.class, "model"),
+                schema(RulesFile.class, "rules"),
                 schema(StandFile.class, "stand"),
                 schema(CurveFile.class, "curve"),
-                schema(CurveFile.class, "known-good"));
+                schema(CurveFile.class, "known-good"),
+                schema(SheetFile.class, "sheet"),
+                schema(ShopFile.class, "shop"),
+                schema(ScaleSettings.class, "scale"),
+                schema(FluidFile.class, "fluid"));
     }
 
     @ParameterizedTest

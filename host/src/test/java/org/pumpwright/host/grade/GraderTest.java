@@ -8,10 +8,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pumpwright.host.grade.FeatureJudgement.Decision;
+import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Ending;
+import org.pumpwright.host.trace.Leg;
 
 /** Verdicts on traces made to order, with the stand in order. */
 class GraderTest {
@@ -19,7 +21,7 @@ class GraderTest {
 
     private static FeatureJudgement feature(Grade grade, Feature.Kind kind, Duty duty) {
         return grade.features().stream()
-                .filter(f -> f.judged() && f.feature().equals(new Feature(kind, duty)))
+                .filter(f -> f.judged() && f.feature().equals(Feature.at(kind, duty, Leg.UP)))
                 .findFirst()
                 .orElseThrow();
     }
@@ -60,7 +62,7 @@ class GraderTest {
     void theUncertaintyHoldsMeterVoltsAndSlope() {
         FeatureJudgement flow = flowAtHalf(SyntheticRun.healthy().grade());
         double volts = (0.5 * (13.8 - 0.05 * 0.5) - 0.25) / (1 + 0.5 * 0.05 * 0.5 * 0.8);
-        assertThat(flow.effectiveVolts()).isCloseTo(volts, within(0.001));
+        assertThat(flow.volts()).isCloseTo(volts, within(0.001));
         double gpm = 0.1 + 0.3 * volts;
         double meter = 0.005 * gpm;
         double pins = 13.8 - 0.025 * (1 + 0.8 * volts);
@@ -69,7 +71,7 @@ class GraderTest {
         double gallonsPerMinute = 3.785411784e-3 / 60;
         assertThat(flow.measured().value() / gallonsPerMinute).isCloseTo(gpm, within(0.0005));
         assertThat(flow.measured().standardUncertainty() / gallonsPerMinute).isCloseTo(expected, within(0.0001));
-        assertThat(flow.guard()).isCloseTo(1.645 * flow.measured().standardUncertainty(), within(1e-15));
+        assertThat(flow.guard().width()).isCloseTo(1.645 * flow.measured().standardUncertainty(), within(1e-15));
     }
 
     /** The unit lies this many standard uncertainties above the limit (below it when negative). */
@@ -83,8 +85,11 @@ class GraderTest {
     })
     void theLowerLimitOfFlowIsGuarded(double uncertainties, Verdict verdict, Decision decision) {
         double atLimit = 1 - 2.76 * 0.025;
-        double u = flowAtHalf(SyntheticRun.healthy().flow(50, atLimit).grade()).guard() / 1.645;
-        double centre = flowAtHalf(SyntheticRun.healthy().grade()).limits().centre();
+        double u = flowAtHalf(SyntheticRun.healthy().flow(50, atLimit).grade())
+                        .guard()
+                        .width()
+                / 1.645;
+        double centre = flowAtHalf(SyntheticRun.healthy().grade()).centre();
         Grade grade = SyntheticRun.healthy()
                 .flow(50, atLimit + uncertainties * u / centre)
                 .grade();
@@ -103,7 +108,7 @@ class GraderTest {
         double atLimit = 1 + 2.76 * 0.07;
         FeatureJudgement there =
                 feature(SyntheticRun.healthy().amps(100, atLimit).grade(), Feature.Kind.MOTOR_AMPS, Duty.FULL);
-        double u = there.measured().standardUncertainty() / there.limits().centre();
+        double u = there.measured().standardUncertainty() / there.centre();
         Grade grade =
                 SyntheticRun.healthy().amps(100, atLimit + uncertainties * u).grade();
         assertThat(grade.verdict()).isEqualTo(verdict);
@@ -198,11 +203,10 @@ class GraderTest {
     @Test
     void theRuleNamesGuardRiskCurveAndUnits() {
         assertThat(SyntheticRun.healthy().grade().rule())
-                .isEqualTo(
-                        "PASS when every judged feature lies inside its healthy range by its guard, FAIL when one lies"
-                                + " outside by its guard, else INCONCLUSIVE. Guard 1.645 u, u being the feature's standard"
-                                + " uncertainty: at most 5 % one-sided risk at a limit (JCGM 106). Healthy range: mean +- k s of"
-                                + " curve line v3, n = 20 known-good units, k = 2.76 (95 % of units with 95 % confidence).");
+                .isEqualTo("PASS when every judged feature lies inside its limits by its guard, FAIL when one lies"
+                        + " outside by its guard, else INCONCLUSIVE. Guard 1.645 u, u being the feature's standard"
+                        + " uncertainty: at most 5 % one-sided risk at a limit (JCGM 106). Healthy range: mean +- k s of"
+                        + " curve line v3, n = 20 known-good units, k = 2.76 (95 % of units with 95 % confidence).");
     }
 
     @Test
@@ -214,7 +218,11 @@ class GraderTest {
                 .grade(trace -> Bench.input(trace, ending, Optional.of(SyntheticRun.curve())));
         assertThat(grade.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(grade.reasons().get(0)).isEqualTo("the unit ended the run: the unit drew 31.2 A for 0.2 s");
-        assertThat(grade.causes()).isEmpty();
+        assertThat(grade.causes())
+                .extracting(Cause::name)
+                .containsExactly(
+                        "the pump is stuck: seized, or full of crystals",
+                        "a lead or the winding leaks current to the case");
         assertThat(grade.nextTest()).startsWith("do not drive it again: turn it by hand");
     }
 

@@ -3,6 +3,7 @@ package org.pumpwright.host.grade;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -14,10 +15,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.grade.FeatureJudgement.Decision;
 import org.pumpwright.host.quantity.Uncertain;
+import org.pumpwright.host.rule.Source;
 
 /** Worked examples of JCGM 106:2012, and the edges of the rule. */
 class GuardBandTest {
     private static final double FAR = 1e6;
+
+    private static Limits limits(double low, double centre, double high) {
+        return Limits.of("guide", new Band(low, centre, high), Source.PROGRAM);
+    }
 
     /** JCGM 106, table 1: one-sided 95 % is 1.64 standard uncertainties. */
     @Test
@@ -30,7 +36,7 @@ class GuardBandTest {
     @Test
     void aDiodeThatConformsWith92PercentIsTooCloseToTellAt95() {
         Uncertain volts = Uncertain.of(-5.47, 0.05);
-        Band limits = new Band(-FAR, -6, -5.40);
+        Limits limits = limits(-FAR, -6, -5.40);
         assertThat(GuardBand.STANDARD.decide(volts, limits)).isEqualTo(Decision.NEAR_HIGH);
         assertThat(new GuardBand(1.39).decide(volts, limits)).isEqualTo(Decision.INSIDE);
     }
@@ -38,7 +44,7 @@ class GuardBandTest {
     /** JCGM 106, 7.4: oil at 13.6, u 1.8, limits 12.5 to 16.3 conforms with probability 0.66. */
     @Test
     void anOilThatConformsWith66PercentIsTooCloseToTell() {
-        Decision decision = GuardBand.STANDARD.decide(Uncertain.of(13.6, 1.8), new Band(12.5, 14.4, 16.3));
+        Decision decision = GuardBand.STANDARD.decide(Uncertain.of(13.6, 1.8), limits(12.5, 14.4, 16.3));
         assertThat(decision).isEqualTo(Decision.NEAR_LOW);
     }
 
@@ -47,7 +53,7 @@ class GuardBandTest {
     @CsvSource({"101, NEAR_HIGH", "106, NEAR_HIGH", "107, HIGH"})
     void aDriverIsFinedFromTheGuardedLimitOn(double speed, Decision decision) {
         Uncertain measured = Uncertain.of(speed, 0.02 * speed);
-        assertThat(new GuardBand(3.09).decide(measured, new Band(0, 50, 100))).isEqualTo(decision);
+        assertThat(new GuardBand(3.09).decide(measured, limits(0, 50, 100))).isEqualTo(decision);
     }
 
     /** JCGM 106, 8.3.2: with a guard of 2 u a wrong acceptance has at most 2.3 % probability. */
@@ -74,7 +80,7 @@ class GuardBandTest {
         int accepted = 0;
         for (int i = 0; i < trials; i++) {
             Uncertain measured = Uncertain.of(truth + random.nextGaussian(), 1);
-            accepted += guard.decide(measured, new Band(10, 20, FAR)) == Decision.INSIDE ? 1 : 0;
+            accepted += guard.decide(measured, limits(10, 20, FAR)) == Decision.INSIDE ? 1 : 0;
         }
         return (double) accepted / trials;
     }
@@ -87,7 +93,7 @@ class GuardBandTest {
     void theResistorsOfTheGuideHaveTheirRisks() {
         Random random = new Random(10);
         GuardBand guard = new GuardBand(0.5);
-        Band limits = new Band(1499.8, 1500, 1500.2);
+        Limits limits = limits(1499.8, 1500, 1500.2);
         int trials = 400_000;
         int wronglyAccepted = 0;
         int wronglyRejected = 0;
@@ -109,13 +115,21 @@ class GuardBandTest {
         "28.3, INSIDE", "28.4, NEAR_HIGH", "30, NEAR_HIGH", "31.6, NEAR_HIGH", "31.7, HIGH"
     })
     void bothLimitsAreGuardedOnBothSides(double value, Decision decision) {
-        assertThat(GuardBand.STANDARD.decide(Uncertain.of(value, 1), new Band(10, 20, 30)))
+        assertThat(GuardBand.STANDARD.decide(Uncertain.of(value, 1), limits(10, 20, 30)))
                 .isEqualTo(decision);
+    }
+
+    /** A side without a limit is never near and never missed. */
+    @ParameterizedTest
+    @CsvSource({"-1000, LOW", "9, NEAR_LOW", "12, INSIDE", "1000000, INSIDE"})
+    void anOpenSideIsNeverNear(double value, Decision decision) {
+        Limits open = new Limits("open", 10, OptionalDouble.empty(), Double.POSITIVE_INFINITY, Source.PROGRAM, "");
+        assertThat(GuardBand.STANDARD.decide(Uncertain.of(value, 1), open)).isEqualTo(decision);
     }
 
     @Property(seed = "20260102", tries = 300)
     void mirroredValuesGetMirroredDecisions(@ForAll @DoubleRange(min = -3, max = 3) double offset) {
-        Band limits = new Band(-1, 0, 1);
+        Limits limits = limits(-1, 0, 1);
         Decision right = GuardBand.STANDARD.decide(Uncertain.of(offset, 0.2), limits);
         Decision left = GuardBand.STANDARD.decide(Uncertain.of(-offset, 0.2), limits);
         assertThat(left).isEqualTo(mirrored(right, offset));

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.curve.ToleranceFactor;
+import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.plant.PumpFault;
 import org.pumpwright.host.plant.PumpParameters;
 import org.pumpwright.host.plant.PumpPlant;
@@ -38,7 +39,8 @@ class SimulatedUnitsTest {
     }
 
     private static Grade grade(PlantRun.Outcome run, HealthyCurve curve) {
-        return Grader.grade(Bench.input(run.trace(), run.ending(), Optional.of(curve)));
+        return Grader.grade(
+                Bench.input(run.trace(), run.ending(), Optional.of(curve)).by(ShippedRules.PUMP));
     }
 
     private static Grade grade(PumpFault fault, Severity severity, int number) {
@@ -161,5 +163,15 @@ class SimulatedUnitsTest {
                 .filter(g -> g.causes().stream().anyMatch(cause -> cause.name().equals(name)))
                 .count();
         assertThat(named).isGreaterThanOrEqualTo(10);
+    }
+
+    /** A seized pump pumps nothing and is cut off: it must not be called one that only drags. */
+    @Test
+    void aSeizedPumpIsCalledStuckAndIsNotToBeDrivenAgain() {
+        for (int i = 0; i < UNITS; i++) {
+            Grade grade = grade(PumpFault.SEIZED, Severity.MODERATE, 8000 + i);
+            assertThat(grade.causes().get(0).name()).isEqualTo("the pump is stuck: seized, or full of crystals");
+            assertThat(grade.nextTest()).startsWith("do not drive it again");
+        }
     }
 }

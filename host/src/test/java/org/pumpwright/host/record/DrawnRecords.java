@@ -6,16 +6,23 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.Supplier;
-import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.curve.Conditions;
-import org.pumpwright.host.grade.Cause;
+import org.pumpwright.host.grade.BudgetTerm;
+import org.pumpwright.host.grade.ComplaintAnswer;
+import org.pumpwright.host.grade.Correction;
+import org.pumpwright.host.grade.Decision;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Grade;
+import org.pumpwright.host.grade.Guard;
+import org.pumpwright.host.grade.Intake;
+import org.pumpwright.host.grade.Limits;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.Duty;
@@ -24,6 +31,8 @@ import org.pumpwright.host.quantity.Uncertain;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
 import org.pumpwright.host.record.RunRecord.Subject;
+import org.pumpwright.host.rule.Role;
+import org.pumpwright.host.rule.Source;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
@@ -74,7 +83,10 @@ final class DrawnRecords {
                         : Optional.of(new CurveUsed(text(), random.nextInt(), number(), text(), random.nextBoolean())),
                 new Ending(choice(Ending.Kind.values()), text()),
                 grade(),
-                trace());
+                trace(),
+                intake(),
+                optionalText(),
+                optionalText());
     }
 
     private Grade grade() {
@@ -87,20 +99,60 @@ final class DrawnRecords {
                 some(() -> new Cause(text(), text(), text())),
                 text(),
                 text(),
-                random.nextBoolean());
+                random.nextBoolean(),
+                new ComplaintAnswer(choice(ComplaintAnswer.Answer.values()), text()),
+                1 + random.nextInt(3));
     }
 
     private FeatureJudgement feature() {
-        double low = number();
         double dof = random.nextInt(3) == 0 ? Double.POSITIVE_INFINITY : 1 + random.nextDouble() * 100;
         return new FeatureJudgement(
-                new Feature(choice(Feature.Kind.values()), duty()),
-                random.nextInt(10) == 0 ? Double.NaN : number(),
-                new Uncertain(number(), Math.abs(number()), dof),
-                new Band(low, low + random.nextDouble(), low + 1 + random.nextDouble()),
+                new Feature(text(), text(), choice(Feature.Kind.values()), choice(FindingUnit.values()), place()),
+                optional(),
                 number(),
+                some(() -> new Correction(text(), number(), number(), random.nextBoolean(), text())),
+                new Uncertain(number(), Math.abs(number()), dof),
+                some(() -> new BudgetTerm(text(), number(), text())),
+                limits(),
+                new Guard(number(), number(), source()),
                 choice(FeatureJudgement.Decision.values()),
-                random.nextBoolean());
+                choice(Role.values()),
+                text());
+    }
+
+    private Optional<Feature.Place> place() {
+        return random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(new Feature.Place(
+                        duty(), random.nextBoolean() ? Optional.empty() : Optional.of(choice(Leg.values()))));
+    }
+
+    private Limits limits() {
+        double low = random.nextInt(3) == 0 ? Double.NEGATIVE_INFINITY : number();
+        double high = random.nextInt(3) == 0 ? Double.POSITIVE_INFINITY : Math.max(low, 0) + random.nextDouble();
+        return new Limits(text(), low, optional(), high, source(), text());
+    }
+
+    private Source source() {
+        return new Source(text(), random.nextInt(1000), random.nextInt(1000));
+    }
+
+    private OptionalDouble optional() {
+        return random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(number());
+    }
+
+    private Intake intake() {
+        return new Intake(
+                optionalText(),
+                some(this::text),
+                optionalText(),
+                1 + random.nextInt(5),
+                some(this::text),
+                random.nextBoolean() ? Optional.empty() : Optional.of(new Decision("n" + text(), "r" + text())));
+    }
+
+    private Optional<String> optionalText() {
+        return random.nextBoolean() ? Optional.empty() : Optional.of(text());
     }
 
     private Finding finding() {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,7 +17,11 @@ import org.pumpwright.host.trace.Trace;
 
 /** Journals as a dead program, a power cut or a person may leave them. */
 final class JournalReaderTest {
-    private static final RunRecord WHOLE = DrawnRecords.draw(3);
+    private static final RunRecord WHOLE = LongStream.iterate(1, seed -> seed + 1)
+            .mapToObj(DrawnRecords::draw)
+            .filter(run -> run.trace().samples().size() > 2)
+            .findFirst()
+            .orElseThrow();
     private static final int SAMPLES_A_LINE = 12;
 
     @TempDir
@@ -98,10 +103,10 @@ final class JournalReaderTest {
 
     @Test
     void aJournalOfAnotherFormatIsToldAndLeftToItsProgram() throws Exception {
-        write(lines.get(0).replace("\"pumpwright-run/1\"", "\"pumpwright-run/7\"") + "\n");
+        write(lines.get(0).replace("\"pumpwright-run/2\"", "\"pumpwright-run/7\"") + "\n");
 
         assertThatThrownBy(() -> JournalReader.read(file))
-                .hasMessage(file + ": has format pumpwright-run/7, this program reads " + RunRecordFile.FORMAT
+                .hasMessage(file + ": has format pumpwright-run/7, this program reads " + RunRecordFile.READS
                         + ". Start the version of Pumpwright that wrote it once; it will keep the run.");
     }
 

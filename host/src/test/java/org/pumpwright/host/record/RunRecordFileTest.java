@@ -19,9 +19,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pumpwright.host.bench.Firmware;
+import org.pumpwright.host.grade.FeatureJudgement;
+import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.report.SampleRecords;
+import org.pumpwright.host.rule.Source;
 import org.pumpwright.host.trace.Sample;
 import org.pumpwright.host.trace.Trace;
 
@@ -127,10 +131,10 @@ class RunRecordFileTest {
     void theFileCanBeReadByAPerson() throws Exception {
         String json = Files.readString(written(FAIL));
         assertThat(json)
-                .startsWith("{\n  \"format\": \"pumpwright-run/1\",\n  \"id\": \"20260402-081530-7f3a\",\n")
+                .startsWith("{\n  \"format\": \"pumpwright-run/2\",\n  \"id\": \"20260402-081530-7f3a\",\n")
                 .contains("\"started_at\": \"2026-04-02T08:15:30-05:00\"")
                 .contains("\"verdict\": \"fail\"", "\"decision\": \"near-low\"", "\"quantity\": \"motor-amps\"")
-                .contains("\"measured_m3_per_second\": ", "\"healthy_low_amps\": ", "\"pwm_hz\": 7812.0")
+                .contains("\"unit\": \"m3_per_second\"", "\"leg\": \"up\"", "\"pwm_hz\": 7812.0")
                 .contains("\"armed\": [1,1,1,")
                 .contains("\"degrees_of_freedom\": \"Infinity\"")
                 .contains("\"boot_id\": 3735928559");
@@ -206,9 +210,10 @@ class RunRecordFileTest {
 
     @Test
     void anotherVersionOfTheFormatIsRefusedWithBothVersions() throws Exception {
-        Path file = rewritten("pumpwright-run/1", "pumpwright-run/2");
+        Path file = rewritten("pumpwright-run/2", "pumpwright-run/3");
         assertThatThrownBy(() -> RunRecordFile.read(file))
-                .hasMessage(file + ": has format pumpwright-run/2, this program reads pumpwright-run/1."
+                .hasMessage(file + ": has format pumpwright-run/3, this program reads pumpwright-run/2 and"
+                        + " pumpwright-run/1."
                         + " Open it with the version of Pumpwright that wrote it, or a newer one.");
     }
 
@@ -216,7 +221,7 @@ class RunRecordFileTest {
     void anotherKindOfJsonIsRefused() throws Exception {
         Path file = Files.writeString(folder.resolve("other.json"), "{\"name\": 1}");
         assertThatThrownBy(() -> RunRecordFile.read(file))
-                .hasMessage(file + ": is no record of a run (it has no \"format\": \"pumpwright-run/1\")."
+                .hasMessage(file + ": is no record of a run (it has no \"format\": \"pumpwright-run/2\")."
                         + " Give the record of a run.");
     }
 
@@ -294,7 +299,35 @@ class RunRecordFileTest {
         assertThat(run.grade().verdict()).isEqualTo(Verdict.FAIL);
         assertThat(run.trace().samples()).hasSize(810);
         assertThat(run.trace().samples().get(809).meters().get(0).edges()).isEqualTo(5_818);
-        assertThat(written(run)).hasSameBinaryContentAs(kept);
+        assertThat(run.grade().features())
+                .hasSize(18)
+                .allMatch(f -> f.limits().source().equals(Source.NOT_KEPT));
+        assertThat(run.grade().features())
+                .filteredOn(FeatureJudgement::judged)
+                .hasSize(6)
+                .allMatch(f -> f.feature().onTheWayUp());
+        assertThat(run.intake()).isEqualTo(Intake.NONE);
+        // Written again it is of today's format, and says the same.
+        assertThat(RunRecordFile.read(written(run))).isEqualTo(run);
+    }
+
+    /** A run of the program before limits had a source: simulated pump, bad brushes, two points up and one down. */
+    @Test
+    void aRunOfTheFirstFormatIsReadWithTheLegsOfItsPoints() throws Exception {
+        RunRecord run = RunRecordFile.read(Firmware.root().resolve("fixtures/old-records/run-1.json"));
+        assertThat(run.grade().verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(run.grade().features())
+                .extracting(f -> f.feature().key())
+                .containsExactly(
+                        "flow/up/50 %",
+                        "motor amps/up/50 %",
+                        "flow/up/100 %",
+                        "motor amps/up/100 %",
+                        "flow/down/50 %",
+                        "motor amps/down/50 %");
+        assertThat(run.grade().attempt()).isEqualTo(1);
+        assertThat(run.rules()).isEmpty();
+        assertThat(RunRecordFile.read(written(run))).isEqualTo(run);
     }
 
     private static void assertEmpty(Path folder) throws IOException {

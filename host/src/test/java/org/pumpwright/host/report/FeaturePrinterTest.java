@@ -10,11 +10,13 @@ import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.FeatureJudgement.Decision;
+import org.pumpwright.host.grade.Judgements;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Uncertain;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.trace.Leg;
 
 class FeaturePrinterTest {
     private static final FeaturePrinter US = new FeaturePrinter(UnitSystem.US);
@@ -22,8 +24,8 @@ class FeaturePrinterTest {
 
     private static FeatureJudgement flow(double gallonsPerMinute, Decision decision, boolean judged) {
         double gpm = FlowRate.ofGallonsPerMinute(1).m3PerSecond();
-        return new FeatureJudgement(
-                new Feature(Feature.Kind.FLOW, Duty.ofPercent(50)),
+        return Judgements.of(
+                Feature.at(Feature.Kind.FLOW, Duty.ofPercent(50), Leg.UP),
                 6.5,
                 Uncertain.of(gallonsPerMinute * gpm, 0.0247 * gpm),
                 new Band(1.91 * gpm, 2.06 * gpm, 2.21 * gpm),
@@ -53,8 +55,8 @@ class FeaturePrinterTest {
 
     @Test
     void ampsAreTheSameInBothSystems() {
-        FeatureJudgement amps = new FeatureJudgement(
-                new Feature(Feature.Kind.MOTOR_AMPS, Duty.FULL),
+        FeatureJudgement amps = Judgements.of(
+                Feature.at(Feature.Kind.MOTOR_AMPS, Duty.FULL, Leg.UP),
                 13,
                 Uncertain.of(1.8, 0.03),
                 new Band(2, 2.6, 3.2),
@@ -91,8 +93,8 @@ class FeaturePrinterTest {
 
     @Test
     void whatIsNotANumberIsNotKnown() {
-        FeatureJudgement odd = new FeatureJudgement(
-                new Feature(Feature.Kind.FLOW, Duty.ZERO),
+        FeatureJudgement odd = Judgements.of(
+                Feature.at(Feature.Kind.FLOW, Duty.ZERO, Leg.UP),
                 Double.NaN,
                 Uncertain.of(0, 0),
                 new Band(0, 0, 0),
@@ -101,7 +103,7 @@ class FeaturePrinterTest {
                 true);
         assertThat(US.deviation(odd)).isEqualTo("not known");
         assertThat(US.expandedUncertainty(odd)).isEqualTo("not known");
-        assertThat(US.volts(odd.effectiveVolts())).isEqualTo("not known");
+        assertThat(US.volts(odd.volts())).isEqualTo("not known");
         assertThat(US.number(Feature.Kind.FLOW, Double.POSITIVE_INFINITY)).isEqualTo("not known");
     }
 }

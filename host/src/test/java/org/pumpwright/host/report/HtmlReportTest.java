@@ -221,4 +221,15 @@ class HtmlReportTest {
         assertThat(page(SampleRecords.manual())).contains("MANUAL - NOT GRADED");
         assertThat(page(SampleRecords.pass())).doesNotContain("What the steps read");
     }
+
+    @Test
+    void theLastSectionHoldsEveryNumberWithItsSource() {
+        String html = page(SampleRecords.traced());
+        String numbers = html.substring(html.indexOf("The numbers behind the verdict"));
+        assertThat(numbers)
+                .contains("curves/test.yaml v1 line 12", "rules/pump-12v.yaml v1 line 44", "(shared)")
+                .doesNotContain("<footer");
+        assertThat(html).contains("run 2 for this matter", "Explains the complaint", ">Other limits<");
+        assertThat(page(SampleRecords.invalid())).doesNotContain("The numbers behind the verdict");
+    }
 }

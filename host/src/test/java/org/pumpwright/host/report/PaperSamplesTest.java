@@ -22,7 +22,7 @@ class PaperSamplesTest {
             for (UnitSystem units : UnitSystem.values()) {
                 String name = sample.getKey() + "-" + units.name().toLowerCase(java.util.Locale.ROOT);
                 String html = HtmlReport.page(sample.getValue(), units);
-                String text = TextReport.page(sample.getValue(), units);
+                String text = TextReport.page(sample.getValue(), units, true);
                 Files.writeString(FOLDER.resolve(name + ".html"), html);
                 Files.writeString(FOLDER.resolve(name + ".txt"), text);
                 assertThat(html).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
@@ -41,6 +41,7 @@ class PaperSamplesTest {
         samples.put("pass", SampleRecords.pass());
         samples.put("pass-real", SampleRecords.real(SampleRecords.pass()));
         samples.put("fail", SampleRecords.fail());
+        samples.put("traced", SampleRecords.traced());
         samples.put("crowded", SampleRecords.crowded());
         samples.put("inconclusive", SampleRecords.inconclusive());
         samples.put("invalid", SampleRecords.invalid());

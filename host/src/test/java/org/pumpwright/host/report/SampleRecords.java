@@ -4,12 +4,20 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.pumpwright.host.curve.Conditions;
-import org.pumpwright.host.grade.Cause;
+import org.pumpwright.host.grade.BudgetTerm;
+import org.pumpwright.host.grade.ComplaintAnswer;
+import org.pumpwright.host.grade.Correction;
+import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Grade;
+import org.pumpwright.host.grade.Guard;
+import org.pumpwright.host.grade.Intake;
+import org.pumpwright.host.grade.Limits;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.Uncertain;
@@ -17,6 +25,8 @@ import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
 import org.pumpwright.host.record.RunRecord.Subject;
+import org.pumpwright.host.rule.Role;
+import org.pumpwright.host.rule.Source;
 import org.pumpwright.host.trace.Ending;
 import org.pumpwright.host.trace.Trace;
 
@@ -217,6 +227,78 @@ public final class SampleRecords {
     /** The same, driven by hand. */
     public static RunRecord manual() {
         return withPlan(readings(), "manual v1");
+    }
+
+    /** The failed run as the second of a unit that surges, judged by the shop's rules too, with the numbers of each feature. */
+    public static RunRecord traced() {
+        RunRecord run = fail();
+        List<FeatureJudgement> features = new ArrayList<>();
+        run.grade().features().forEach(feature -> features.add(withNumbers(feature)));
+        Uncertain start = Uncertain.of(0.262, 0.003);
+        features.add(new FeatureJudgement(
+                Feature.reading("threshold", "start duty", FindingUnit.SHARE),
+                OptionalDouble.empty(),
+                start,
+                new Limits(
+                        "rules pump-12v v1",
+                        0.08,
+                        OptionalDouble.empty(),
+                        0.24,
+                        new Source("rules/pump-12v.yaml", 1, 44),
+                        "it starts turning at a duty at which a healthy pump does not"),
+                new Guard(1.645, 1.645 * 0.003, new Source("rules/pump-12v.yaml", 1, 10)),
+                FeatureJudgement.Decision.HIGH,
+                Role.JUDGED));
+        Grade was = run.grade();
+        Grade grade = new Grade(
+                was.verdict(),
+                was.reasons(),
+                was.standChecks(),
+                features,
+                was.findings(),
+                was.causes(),
+                was.nextTest(),
+                was.rule(),
+                was.advisory(),
+                new ComplaintAnswer(ComplaintAnswer.Answer.YES, "the flow is below that of a healthy unit"),
+                2);
+        return new RunRecord(
+                run.id(),
+                run.startedAt(),
+                run.software(),
+                run.subject(),
+                run.stand(),
+                run.conditions(),
+                run.plan(),
+                run.curve(),
+                run.ending(),
+                grade,
+                run.trace(),
+                Intake.NONE.complaining("low").after(List.of("20260401-161210-11ab")),
+                Optional.of("pump-12v v1"),
+                Optional.empty());
+    }
+
+    private static FeatureJudgement withNumbers(FeatureJudgement feature) {
+        double value = feature.measured().value();
+        double u = feature.measured().standardUncertainty();
+        return new FeatureJudgement(
+                feature.feature(),
+                feature.effectiveVolts(),
+                value,
+                List.of(
+                        new Correction("zero", 0, 0, true, "no pulse came at rest"),
+                        new Correction(
+                                "volts", 0.04 * value, 0.002 * value, false, "13.20 V at the pins against 13.80 V")),
+                feature.measured(),
+                List.of(
+                        new BudgetTerm("scatter and counting", 0.6 * u, ""),
+                        new BudgetTerm("meter K", 0.8 * u, "meter K")),
+                feature.limits(),
+                feature.guard(),
+                feature.decision(),
+                feature.role(),
+                "");
     }
 
     private static List<Finding> findings() {

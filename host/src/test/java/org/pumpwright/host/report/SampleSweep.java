@@ -9,6 +9,7 @@ import org.pumpwright.host.curve.Band;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.FeatureJudgement.Decision;
+import org.pumpwright.host.grade.Judgements;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.KFactor;
@@ -104,7 +105,7 @@ final class SampleSweep {
             double mean = FlowRate.ofGallonsPerMinute(HEALTHY_GPM[visit.step()]).m3PerSecond();
             double flow = FlowRate.ofGallonsPerMinute(gpm(visit)).m3PerSecond();
             features.add(judge(
-                    new Feature(Feature.Kind.FLOW, duty),
+                    Feature.at(Feature.Kind.FLOW, duty, visit.leg()),
                     volts,
                     Uncertain.of(flow, 0.008 * flow),
                     mean,
@@ -112,7 +113,7 @@ final class SampleSweep {
                     judged));
             double amps = motorAmps(visit);
             features.add(judge(
-                    new Feature(Feature.Kind.MOTOR_AMPS, duty),
+                    Feature.at(Feature.Kind.MOTOR_AMPS, duty, visit.leg()),
                     volts,
                     new Uncertain(amps, 0.012 * amps, 24),
                     HEALTHY_AMPS[visit.step()],
@@ -126,8 +127,7 @@ final class SampleSweep {
             Feature feature, double volts, Uncertain measured, double mean, double spread, boolean judged) {
         Band limits = new Band(mean * (1 - K * spread), mean, mean * (1 + K * spread));
         double guard = 1.645 * measured.standardUncertainty();
-        return new FeatureJudgement(
-                feature, volts, measured, limits, guard, decide(measured.value(), limits, guard), judged);
+        return Judgements.of(feature, volts, measured, limits, guard, decide(measured.value(), limits, guard), judged);
     }
 
     private static Decision decide(double value, Band limits, double guard) {

@@ -43,7 +43,7 @@ class SweepChartTest {
     private static List<FeatureJudgement> flowInOrderOfVolts(RunRecord run) {
         return run.grade().features().stream()
                 .filter(f -> f.feature().quantity() == Feature.Kind.FLOW)
-                .sorted(Comparator.comparingDouble(FeatureJudgement::effectiveVolts))
+                .sorted(Comparator.comparingDouble(FeatureJudgement::volts))
                 .toList();
     }
 
@@ -57,8 +57,8 @@ class SweepChartTest {
             FeatureJudgement feature = flows.get(i);
             Spot low = band.get(i);
             Spot high = band.get(band.size() - 1 - i);
-            assertThat(low.x()).isCloseTo(feature.effectiveVolts(), within(0.003));
-            assertThat(high.x()).isCloseTo(feature.effectiveVolts(), within(0.003));
+            assertThat(low.x()).isCloseTo(feature.volts(), within(0.003));
+            assertThat(high.x()).isCloseTo(feature.volts(), within(0.003));
             assertThat(low.y()).isCloseTo(gallons(feature.limits().low()), within(0.003));
             assertThat(high.y()).isCloseTo(gallons(feature.limits().high()), within(0.003));
         }

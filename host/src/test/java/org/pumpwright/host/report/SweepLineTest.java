@@ -11,6 +11,7 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.rule.Role;
 import org.pumpwright.host.trace.Leg;
 
 class SweepLineTest {
@@ -59,7 +60,7 @@ class SweepLineTest {
     void theQuantitiesMayComeOneAfterTheOther() {
         RunRecord run = SampleRecords.pass();
         List<FeatureJudgement> features = new ArrayList<>();
-        for (Feature.Kind kind : Feature.Kind.values()) {
+        for (Feature.Kind kind : SweepLine.KINDS) {
             run.grade().features().stream()
                     .filter(f -> f.feature().quantity() == kind)
                     .forEach(features::add);
@@ -81,13 +82,13 @@ class SweepLineTest {
         RunRecord run = SampleRecords.pass();
         FeatureJudgement one = run.grade().features().get(0);
         FeatureJudgement stray = new FeatureJudgement(
-                new Feature(Feature.Kind.FLOW, Duty.ofPercent(42)),
+                Feature.at(Feature.Kind.FLOW, Duty.ofPercent(42), Leg.UP),
                 one.effectiveVolts(),
                 one.measured(),
                 one.limits(),
                 one.guard(),
                 one.decision(),
-                false);
+                Role.INFORMATION);
         List<SweepLine> lines = SweepLine.of(with(run, List.of(one, stray)));
         assertThat(lines).hasSize(2);
         assertThat(lines.get(1).point()).isEmpty();

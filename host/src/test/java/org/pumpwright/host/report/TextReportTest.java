@@ -79,7 +79,7 @@ class TextReportTest {
     @Test
     void whatTheStepsReadStandsWithItsExpandedUncertainty() {
         assertThat(page(SampleRecords.readings()))
-                .contains("What the steps read; nothing is judged on these (+- U: k = 2)")
+                .contains("What the steps read; judged are only those that have a limit (+- U: k = 2)")
                 .contains("    start duty                             15.20 +- 0.58 %\n")
                 .contains("    starts                                 10 of 10\n")
                 .contains("    drift of the flow                      -1.04 +- 0.28 %\n")
@@ -96,5 +96,34 @@ class TextReportTest {
     void aRunByHandIsNeverGraded() {
         assertThat(page(SampleRecords.manual())).contains("*** MANUAL - NOT GRADED");
         assertThat(page(SampleRecords.readings())).doesNotContain("MANUAL");
+    }
+
+    @Test
+    void everyPaperSaysWhichRunItWasAndWhetherTheComplaintIsExplained() {
+        assertThat(page(SampleRecords.traced()))
+                .contains("run 2 for this matter, after")
+                .contains("Explains the complaint \"low\": YES, the flow is below")
+                .contains("Rules   pump-12v v1");
+        assertThat(page(SampleRecords.pass())).contains("run 1 for this matter");
+    }
+
+    @Test
+    void theNumbersAreToldOnlyWhenTheyAreAskedFor() {
+        RunRecord run = SampleRecords.traced();
+        assertThat(page(run)).doesNotContain("correction for", "meter K");
+        String numbers = TextReport.page(run, UnitSystem.US, true);
+        assertThat(numbers)
+                .contains("flow at 50 % - healthy range of curve test v1")
+                .contains("curves/test.yaml v1 line 12")
+                .contains("meter K")
+                .contains("limits 8.0 to 24.0 %: rules/pump-12v.yaml v1 line 44")
+                .contains("correction for zero: 0; no pulse came at rest");
+        assertFitsAnyTerminal(numbers);
+    }
+
+    @Test
+    void limitsOfReadingsStandBesideTheHealthyRange() {
+        assertThat(page(SampleRecords.traced()))
+                .contains("start duty: 26.2 +- 0.6 %, 8.0 to 24.0 % (rules pump-12v v1): FAIL high");
     }
 }

@@ -1,7 +1,9 @@
 package org.pumpwright.host.grade.finding;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.pumpwright.host.catalog.Nominal;
 import org.pumpwright.host.plan.Hold;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.plan.Sweep;
@@ -18,9 +20,16 @@ import org.pumpwright.host.trace.Trace;
  * @param pwmHz frequency of the drive
  * @param freewheelVolts drop of the drive's freewheel diode, where it is known
  * @param units units of the words; figures are SI all the same
+ * @param nominal what the unit's model says that it should do
  */
-public record FindingInput(Trace trace, Plan plan, double pwmHz, OptionalDouble freewheelVolts, UnitSystem units) {
+public record FindingInput(
+        Trace trace, Plan plan, double pwmHz, OptionalDouble freewheelVolts, UnitSystem units, Nominal nominal) {
     private static final int LEAST_SAMPLES = 3;
+
+    /** A run of a unit whose model says nothing of what it should do. */
+    public FindingInput(Trace trace, Plan plan, double pwmHz, OptionalDouble freewheelVolts, UnitSystem units) {
+        this(trace, plan, pwmHz, freewheelVolts, units, Nominal.UNKNOWN);
+    }
 
     /** The points of a sweep that were finished and have enough samples to be read. */
     List<PointMark> points(Sweep sweep) {
@@ -33,6 +42,23 @@ public record FindingInput(Trace trace, Plan plan, double pwmHz, OptionalDouble 
     /** What was measured at a point. */
     Window measured(PointMark point) {
         return window(point.measureFromNanos(), point.endNanos());
+    }
+
+    /** What a hold of this name read the last time it was carried out, once it had settled; empty where it was not. */
+    Optional<Window> settled(String hold) {
+        List<Window> times = windows(hold, Stretch.Kind.HOLD);
+        return times.isEmpty()
+                ? Optional.empty()
+                : Optional.of(times.get(times.size() - 1).secondHalf());
+    }
+
+    /** The sweep of this name, where the plan has one. */
+    Optional<Sweep> sweep(String name) {
+        return plan.steps().stream()
+                .filter(Sweep.class::isInstance)
+                .map(Sweep.class::cast)
+                .filter(sweep -> sweep.name().equals(name))
+                .findFirst();
     }
 
     /** Each time of a hold that was finished. */

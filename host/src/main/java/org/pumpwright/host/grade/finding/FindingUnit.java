@@ -14,7 +14,12 @@ public enum FindingUnit {
     CELSIUS,
     HERTZ,
     M3_PER_SECOND,
-    PULSES_PER_M3;
+    PULSES_PER_M3,
+    /** A plain number, such as a ratio of two flows. */
+    NUMBER,
+    M3_PER_SECOND_PER_VOLT,
+    AMPS_PER_PASCAL,
+    M3_PER_SECOND_PER_PASCAL;
 
     /** The unit as it is written in files: small letters and underscores. */
     public String word() {

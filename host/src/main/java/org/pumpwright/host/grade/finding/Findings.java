@@ -20,6 +20,10 @@ public final class Findings {
         }
         findings.addAll(guarded("standstill", () -> WindingFindings.of(input)));
         findings.addAll(guarded("loads", () -> LoadFindings.resistances(input)));
+        findings.addAll(guarded(DriverFindings.STEP, () -> DriverFindings.of(input)));
+        findings.addAll(guarded(MeterKFindings.STEP, () -> QuietMeter.of(input)));
+        findings.addAll(guarded(ValveFindings.STEP, () -> ValveFindings.of(input)));
+        findings.addAll(guarded(HarnessFindings.STEP, () -> HarnessFindings.of(input)));
         return findings;
     }
 

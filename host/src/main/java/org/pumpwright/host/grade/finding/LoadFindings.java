@@ -3,17 +3,10 @@ package org.pumpwright.host.grade.finding;
 import static org.pumpwright.host.grade.finding.Figures.format;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.pumpwright.host.catalog.UnitKind;
-import org.pumpwright.host.plan.Ask;
 import org.pumpwright.host.plan.CopperWire;
 import org.pumpwright.host.plan.Hold;
-import org.pumpwright.host.plan.Reading;
-import org.pumpwright.host.plan.Step;
 import org.pumpwright.host.plan.Sweep;
 import org.pumpwright.host.quantity.Uncertain;
 import org.pumpwright.host.trace.ChannelRole;
@@ -22,12 +15,6 @@ import org.pumpwright.host.trace.PointMark;
 
 /** Volts and amps under each load, and the resistance of a place from several loads. Thread-safe. */
 final class LoadFindings {
-    /** A question whose simulated settings begin so moves the voltmeter; so does one that tells none. */
-    private static final String PROBE = "probe";
-
-    /** A board's clock may be a ceramic resonator, good to 0.5 % (common practice, no source); rectangular. */
-    private static final double CLOCK_SHARE = 0.005 / Math.sqrt(3);
-
     /** Stranding, tolerance of the gauge, and 10 K warmer or colder (common practice, no source); rectangular. */
     private static final double WIRE_SHARE = 0.06 / Math.sqrt(3);
 
@@ -78,7 +65,7 @@ final class LoadFindings {
     }
 
     private static Uncertain clocked(Uncertain hertz) {
-        return hertz.with(CLOCK_SHARE * hertz.value(), Double.POSITIVE_INFINITY);
+        return hertz.with(DriverFindings.CLOCK_SHARE * hertz.value(), Double.POSITIVE_INFINITY);
     }
 
     /** The resistance of each place of a harness that was read under two loads or more. */
@@ -86,26 +73,13 @@ final class LoadFindings {
         if (input.plan().kind() != UnitKind.HARNESS) {
             return List.of();
         }
-        Map<String, List<Window>> places = new LinkedHashMap<>();
-        Map<String, CopperWire> wires = new HashMap<>();
-        String place = "";
-        for (Step step : input.plan().steps()) {
-            if (step instanceof Ask ask && movesProbe(ask)) {
-                place = ask.name();
-                ask.along().ifPresent(wire -> wires.put(ask.name(), wire));
-            } else if (step instanceof Hold hold && hold.reads() == Reading.LOAD) {
-                String key = place.isEmpty() ? hold.name() : place;
-                place = key;
-                input.times(hold)
-                        .forEach(time -> places.computeIfAbsent(key, k -> new ArrayList<>())
-                                .add(time.secondHalf()));
-            }
-        }
         List<Finding> findings = new ArrayList<>();
-        places.forEach((name, loads) -> LoadLine.of(name, loads).ifPresent(ohms -> {
-            findings.add(ohms);
-            Optional.ofNullable(wires.get(name)).map(wire -> over(ohms, wire)).ifPresent(findings::add);
-        }));
+        for (HarnessPlaces.Place place : HarnessPlaces.of(input)) {
+            LoadLine.of(place.name(), place.loads()).ifPresent(ohms -> {
+                findings.add(ohms);
+                place.wires().forEach(wire -> findings.add(over(ohms, wire)));
+            });
+        }
         return findings;
     }
 
@@ -121,10 +95,5 @@ final class LoadFindings {
                 over.with(WIRE_SHARE * should, Double.POSITIVE_INFINITY),
                 FindingUnit.OHMS,
                 format("%.1f m of AWG %d should have %.2f mohm at 20 C", wire.metres(), wire.gauge(), should * 1000));
-    }
-
-    private static boolean movesProbe(Ask ask) {
-        return ask.simulated().isEmpty()
-                || ask.simulated().keySet().stream().anyMatch(setting -> setting.startsWith(PROBE));
     }
 }

@@ -37,6 +37,14 @@ final class MeterFindings {
         if (!counted.isEmpty()) {
             findings.addAll(PulseFindings.of(input, sweep, counted, RETURNED));
         }
+        boolean both = points.stream().anyMatch(point -> hasReturned(input.measured(point)));
+        input.trace().channels().meters().stream()
+                .filter(meter -> both && meter.index() == MASTER)
+                .findFirst()
+                .ifPresent(master -> {
+                    findings.addAll(MeterKFindings.of(input, sweep, master));
+                    findings.addAll(PulseShares.of(input, sweep));
+                });
         return findings;
     }
 

@@ -27,7 +27,7 @@ final class NoFlowFindings {
         List<Window> times = input.times(hold);
         for (int i = 0; i < times.size(); i++) {
             Window whole = times.get(i);
-            Window time = whole.after(Math.min(MOST_TO_REST_SECONDS, whole.seconds() / 4));
+            Window time = atRest(whole);
             if (input.plan().kind() == UnitKind.METER) {
                 String master = Figures.time("master meter: pulses", i + 1, times.size());
                 String returned = Figures.time("returned meter: pulses", i + 1, times.size());
@@ -39,6 +39,11 @@ final class NoFlowFindings {
             }
         }
         return findings;
+    }
+
+    /** What is left of a hold once the water has come to rest. */
+    static Window atRest(Window whole) {
+        return whole.after(Math.min(MOST_TO_REST_SECONDS, whole.seconds() / 4));
     }
 
     private static List<Finding> pulses(FindingInput input, Hold hold, Window time, int meter, String name) {

@@ -32,6 +32,11 @@ final class PwmLock {
                 format("in step by %.2f of 1 with %.4g Hz, at least %.1f needed", inStep, pwmHz, IN_STEP));
     }
 
+    /** Whether the edges are enough to tell, and in step. */
+    static boolean inStep(PulseTrain train, double pwmHz) {
+        return train.size() >= LEAST_EDGES && pwmHz > 0 && coherence(train.seconds(), pwmHz) >= IN_STEP;
+    }
+
     private static double coherence(double[] seconds, double pwmHz) {
         double cosines = 0;
         double sines = 0;

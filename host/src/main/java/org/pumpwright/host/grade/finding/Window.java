@@ -133,6 +133,16 @@ public record Window(List<Sample> samples, Channels channels, int drive) {
         return channels.analog(role).map(this::mean);
     }
 
+    /**
+     * Mean of a channel with its scatter alone, for comparing readings of one channel with each other: what the channel is off
+     * by is to be added for the comparison as a whole (JCGM 100, 5.2.2).
+     */
+    Uncertain bare(ChannelRole role) {
+        AnalogChannel channel = channels.required(role);
+        return Statistics.uncertainMean(values(channel))
+                .with(ConverterStep.stuck(this, channel) / Math.sqrt(12), Double.POSITIVE_INFINITY);
+    }
+
     private Uncertain mean(AnalogChannel channel) {
         Uncertain mean = Statistics.uncertainMean(values(channel));
         return mean.with(channel.calibrationUncertainty(mean.value()), Double.POSITIVE_INFINITY);

@@ -1,0 +1,139 @@
+package org.pumpwright.host.report.bucket;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.BucketRecord;
+import org.pumpwright.host.report.Tag;
+import org.pumpwright.host.report.bucket.Block.Blanks;
+import org.pumpwright.host.report.bucket.Block.Chart;
+import org.pumpwright.host.report.bucket.Block.FactList;
+import org.pumpwright.host.report.bucket.Block.Headline;
+import org.pumpwright.host.report.bucket.Block.Paragraphs;
+import org.pumpwright.host.report.bucket.Block.Table;
+
+/**
+ * The calibration report as one HTML file with nothing outside it: sheets for Letter or A4, each with the report's number and
+ * {@code page x of y}, legible without colour. Thread-safe.
+ */
+public final class BucketHtmlReport {
+    static final String END = "End of report";
+    private static final String STYLE = load("report.css");
+
+    private BucketHtmlReport() {}
+
+    /** The page; write it as UTF-8. */
+    public static String page(BucketRecord record, UnitSystem units) {
+        List<List<Block>> sheets = new ReportContent(record, units).sheets();
+        Tag head = Tag.of("head")
+                .add(Tag.of("meta").set("charset", "utf-8"))
+                .add(Tag.of("meta").set("name", "viewport").set("content", "width=device-width, initial-scale=1"))
+                .add(Tag.withText("title", record.shop().title() + " " + record.id()))
+                .add(Tag.style(STYLE));
+        Tag body = Tag.of("body");
+        for (int i = 0; i < sheets.size(); i++) {
+            body.add(sheet(record, units, sheets.get(i), i + 1, sheets.size()));
+        }
+        return "<!DOCTYPE html>\n" + Tag.of("html").set("lang", "en").add(head, body);
+    }
+
+    private static Tag sheet(BucketRecord record, UnitSystem units, List<Block> blocks, int number, int of) {
+        Tag sheet = Tag.of("main")
+                .add(Tag.of("header")
+                        .add(Tag.withText("span", record.shop().name()))
+                        .add(Tag.withText(
+                                number == 1 ? "h1" : "b", record.shop().title()))
+                        .add(Tag.withText("span", "No. " + record.id())));
+        if (record.practice()) {
+            sheet.add(Tag.withText("p", BucketTextReport.PRACTICE).set("class", "practice"));
+        }
+        blocks.forEach(block -> sheet.add(draw(block, record, units)));
+        if (number == of) {
+            sheet.add(Tag.withText("p", END).set("class", "end"));
+        }
+        return sheet.add(Tag.of("footer")
+                .add(Tag.withText("span", "No. " + record.id()))
+                .add(Tag.withText("span", "Page %d of %d".formatted(number, of))));
+    }
+
+    private static Tag draw(Block block, BucketRecord record, UnitSystem units) {
+        if (block instanceof FactList facts) {
+            return facts(facts);
+        }
+        if (block instanceof Table table) {
+            return table(table);
+        }
+        if (block instanceof Paragraphs words) {
+            return words(words);
+        }
+        if (block instanceof Headline headline) {
+            return headline(headline);
+        }
+        if (block instanceof Chart) {
+            return KChart.draw(record, units);
+        }
+        Tag blanks = Tag.of("section", "blanks");
+        ((Blanks) block).words().forEach(word -> blanks.add(Tag.withText("p", word)));
+        return blanks;
+    }
+
+    private static Tag titled(String title) {
+        Tag section = Tag.of("section");
+        return title.isBlank() ? section : section.add(Tag.withText("h2", title));
+    }
+
+    private static Tag facts(FactList facts) {
+        Tag list = Tag.of("dl");
+        for (Map.Entry<String, String> fact : facts.facts()) {
+            list.add(Tag.of("div").add(Tag.withText("dt", fact.getKey()), Tag.withText("dd", fact.getValue())));
+        }
+        return titled(facts.title()).add(list);
+    }
+
+    private static Tag table(Table table) {
+        Tag drawn = Tag.of("table").add(row("th", table.head(), table.words()));
+        table.rows().forEach(row -> drawn.add(row("td", row, table.words())));
+        Tag section = titled(table.title()).add(drawn);
+        return table.note().isBlank()
+                ? section
+                : section.add(Tag.withText("p", table.note()).set("class", "small"));
+    }
+
+    private static Tag row(String cell, List<String> entries, int words) {
+        Tag row = Tag.of("tr");
+        for (int i = 0; i < entries.size(); i++) {
+            Tag entry = Tag.withText(cell, entries.get(i));
+            row.add(i < words ? entry.set("class", "words") : entry);
+        }
+        return row;
+    }
+
+    private static Tag words(Paragraphs words) {
+        Tag section = titled(words.title());
+        words.sentences().forEach(sentence -> section.add(Tag.withText("p", sentence)));
+        return words.boxed() ? section.set("class", "boxed") : section;
+    }
+
+    private static Tag headline(Headline headline) {
+        return Tag.of("section", headline.accepted() ? "headline" : "headline not")
+                .add(Tag.withText("p", headline.k()).set("class", "k"))
+                .add(Tag.withText("p", headline.uncertainty()))
+                .add(Tag.withText("p", headline.range()))
+                .add(Tag.withText("p", headline.finding()).set("class", "finding"));
+    }
+
+    static String load(String resource) {
+        try (InputStream in = BucketHtmlReport.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("the program is not whole: " + resource + " is missing");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
