@@ -1,0 +1,78 @@
+package org.pumpwright.host.record.ledger;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.pumpwright.host.record.ledger.Draft.Amendment;
+
+/**
+ * One entry on record. It is never changed: what corrects it is an entry of its own. Its header is canonical JSON and holds
+ * the digests of the content, of everything beside it and of the entry before, so that the digest of the header stands for
+ * all of the past. Thread-safe.
+ *
+ * @param chain whose chain, usually a stand's
+ * @param number its place in the chain, from 1
+ * @param kind what it is about
+ * @param id unlike that of any other
+ * @param at when it happened, with the shop's UTC offset
+ * @param prior digest of the entry before, {@link Digest#NOTHING} for the first
+ * @param content the facts, canonical JSON
+ * @param attachments digests of what is kept beside it, in order
+ * @param amends what it corrects
+ * @param finder by what it is looked for
+ * @param seal by whom it was signed
+ */
+public record Entry(
+        String chain,
+        long number,
+        EntryKind kind,
+        String id,
+        OffsetDateTime at,
+        Digest prior,
+        String content,
+        List<Digest> attachments,
+        Optional<Amendment> amends,
+        Finder finder,
+        Seal seal) {
+
+    /**
+     * A signature.
+     *
+     * @param key digest of the public key
+     * @param signature Ed25519 over the header, hexadecimal
+     */
+    public record Seal(Digest key, String signature) {}
+
+    public Entry {
+        attachments = List.copyOf(attachments);
+        if (number < 1) {
+            throw new IllegalArgumentException("entry %s has number %d, numbers begin with 1".formatted(id, number));
+        }
+    }
+
+    /** The bytes that are hashed and signed. */
+    public byte[] header() {
+        return Header.of(chain, number, kind, id, at, prior, content, attachments, amends, finder);
+    }
+
+    /** The same, signed. */
+    public Entry sealed(SigningKey by) {
+        return new Entry(
+                chain,
+                number,
+                kind,
+                id,
+                at,
+                prior,
+                content,
+                attachments,
+                amends,
+                finder,
+                new Seal(by.open().digest(), by.sign(header())));
+    }
+
+    /** The digest by which the next entry holds on to this one. */
+    public Digest digest() {
+        return Digest.of(header());
+    }
+}

@@ -1,0 +1,104 @@
+package org.pumpwright.host.record.sql;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Properties;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.Jdbi;
+import org.pumpwright.host.record.ledger.RecordStore;
+import org.pumpwright.host.record.ledger.SigningKey;
+import org.pumpwright.host.record.ledger.StoreException;
+import org.pumpwright.host.record.ledger.StoreException.Reason;
+import org.sqlite.SQLiteConfig;
+
+/** Opens stores of records; tables are made, or brought up to date, on opening. Thread-safe. */
+public final class RecordStores {
+    private static final String MIGRATIONS = "classpath:org/pumpwright/host/record/sql/";
+    private static final int BUSY_MILLIS = 30_000;
+    private static final int CONNECTIONS = 8;
+
+    private RecordStores() {}
+
+    /**
+     * A store in a file of SQLite: write-ahead log, every commit flushed to the disk.
+     *
+     * @param chain the chain that its own entries join
+     * @throws StoreException when the file can't be made or is no such store
+     */
+    public static RecordStore inFile(Path file, String chain, SigningKey key) throws StoreException {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+        } catch (IOException e) {
+            throw new StoreException(
+                    Reason.STORE_FAILED, "%s can't be made: %s. Choose another folder.".formatted(file, e), e);
+        }
+        SQLiteConfig settings = new SQLiteConfig();
+        settings.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        settings.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        // Writers queue from their first statement on, so that none finds the chain longer than it read it.
+        settings.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        settings.setBusyTimeout(BUSY_MILLIS);
+        HikariConfig pool = pool("jdbc:sqlite:" + file);
+        pool.setDataSourceProperties(settings.toProperties());
+        return open(pool, Dialect.SQLITE, chain, key, file.toString());
+    }
+
+    /**
+     * A store in PostgreSQL, for several stands and a desk at once.
+     *
+     * @param address a JDBC address, such as {@code jdbc:postgresql://host/database}
+     * @param login user, password and other settings of the driver
+     * @param chain the chain that this program's own entries join
+     * @throws StoreException when the database can't be reached or is no such store
+     */
+    public static RecordStore onServer(String address, Properties login, String chain, SigningKey key)
+            throws StoreException {
+        HikariConfig pool = pool(address);
+        pool.setDataSourceProperties(login);
+        return open(pool, Dialect.POSTGRESQL, chain, key, address);
+    }
+
+    private static HikariConfig pool(String address) {
+        HikariConfig pool = new HikariConfig();
+        pool.setJdbcUrl(address);
+        pool.setMaximumPoolSize(CONNECTIONS);
+        pool.setMinimumIdle(0);
+        pool.setInitializationFailTimeout(1);
+        return pool;
+    }
+
+    private static RecordStore open(HikariConfig pool, Dialect dialect, String chain, SigningKey key, String where)
+            throws StoreException {
+        HikariDataSource source;
+        try {
+            source = new HikariDataSource(pool);
+        } catch (RuntimeException e) {
+            throw failed(where, e);
+        }
+        try {
+            Flyway.configure()
+                    .dataSource(source)
+                    .locations(MIGRATIONS + "common", MIGRATIONS + dialect.folder())
+                    .placeholders(dialect.placeholders())
+                    .load()
+                    .migrate();
+            return new SqlRecordStore(Jdbi.create(source), dialect, chain, key, source::close);
+        } catch (FlywayException e) {
+            source.close();
+            throw failed(where, e);
+        }
+    }
+
+    private static StoreException failed(String where, RuntimeException e) {
+        String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+        return new StoreException(
+                Reason.STORE_FAILED,
+                "the records in %s can't be opened: %s. Check that it is there, not full, and a store of records."
+                        .formatted(where, why),
+                e);
+    }
+}

@@ -1,0 +1,257 @@
+package org.pumpwright.host.record.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.pumpwright.host.record.ledger.Draft.Amendment;
+import org.pumpwright.host.record.ledger.StoreException.Reason;
+
+/** What every store of entries must do. A way of storing extends it and says how a store is opened. */
+public abstract class RecordStoreContract {
+    protected static final SigningKey KEY = SigningKey.generate();
+    private static final OffsetDateTime DAY = OffsetDateTime.parse("2026-04-20T08:00:00-05:00");
+
+    private RecordStore store;
+
+    /** Opens a store; the same place again for the same test. */
+    protected abstract RecordStore open(String chain) throws Exception;
+
+    @BeforeEach
+    protected void openStore() throws Exception {
+        store = open("stand-1");
+    }
+
+    @AfterEach
+    void closeStore() {
+        store.close();
+    }
+
+    static Draft draft(int number, String serial) {
+        return draft(number, DAY.plusMinutes(number), serial);
+    }
+
+    private static Draft draft(int number, OffsetDateTime at, String serial) {
+        return new Draft(
+                EntryKind.RUN,
+                "run-" + number,
+                at,
+                "{\"b\": 1.0, \"a\": \"%s\"}".formatted(serial),
+                new Finder(
+                        Optional.of(serial),
+                        Optional.of("demo-pump"),
+                        Optional.of("Invented Farm %d".formatted(number)),
+                        Optional.of("C-" + number),
+                        Optional.of(number % 2 == 0 ? "pass" : "fail"),
+                        "surges at the end rows"));
+    }
+
+    @Test
+    void whatIsAppendedIsFoundAgainAsItWas() throws Exception {
+        Entry entry = store.append(draft(1, "SN-100"));
+        assertThat(store.find("run-1")).contains(entry);
+        assertThat(entry.content()).isEqualTo("{\"a\":\"SN-100\",\"b\":1}");
+        assertThat(entry.number()).isEqualTo(1);
+        assertThat(entry.prior()).isEqualTo(Digest.NOTHING);
+    }
+
+    @Test
+    void eachEntryHoldsOnToTheOneBefore() throws Exception {
+        Entry first = store.append(draft(1, "SN-100"));
+        Entry second = store.append(draft(2, "SN-101"));
+        assertThat(second.prior()).isEqualTo(first.digest());
+        assertThat(store.head("stand-1")).contains(new RecordStore.Head(2, second.digest()));
+        assertThat(audit("stand-1")).isEmpty();
+    }
+
+    @Test
+    void anIdIsTakenOnlyOnceAndNothingOfTheSecondStays() throws Exception {
+        store.append(draft(1, "SN-100"));
+        assertThatThrownBy(() -> store.append(draft(1, "SN-999")))
+                .isInstanceOfSatisfying(
+                        StoreException.class, e -> assertThat(e.reason()).isEqualTo(Reason.ID_TAKEN))
+                .hasMessage("there is an entry run-1 already; nothing was changed. Amend it instead.");
+        assertThat(store.search(Search.newest(10).ofSerial("SN-999"))).isEmpty();
+        assertThat(store.head("stand-1").orElseThrow().number()).isEqualTo(1);
+    }
+
+    @Test
+    void aCorrectionIsAnEntryOfItsOwnAndTheCorrectedOneStays() throws Exception {
+        Entry wrong = store.append(draft(1, "SN-1O0"));
+        Draft right = draft(2, "SN-100");
+        Entry amended = store.append(new Draft(
+                right.kind(),
+                right.id(),
+                right.at(),
+                right.content(),
+                right.finder(),
+                List.of(),
+                Optional.of(new Amendment("run-1", "serial misread"))));
+        assertThat(store.find("run-1")).contains(wrong);
+        assertThat(store.amendments("run-1")).containsExactly(amended);
+    }
+
+    @Test
+    void whatIsNotThereCannotBeAmended() {
+        Draft draft = draft(1, "SN-100");
+        Draft amending = new Draft(
+                draft.kind(),
+                draft.id(),
+                draft.at(),
+                draft.content(),
+                draft.finder(),
+                List.of(),
+                Optional.of(new Amendment("run-77", "wrong")));
+        assertThatThrownBy(() -> store.append(amending)).hasMessageStartingWith("there is no entry run-77");
+    }
+
+    @Test
+    void attachmentsAreKeptOnceUnderTheirDigest() throws Exception {
+        byte[] trace = "raw counts".getBytes(StandardCharsets.UTF_8);
+        Draft plain = draft(1, "SN-100");
+        Entry entry = store.append(new Draft(
+                plain.kind(),
+                plain.id(),
+                plain.at(),
+                plain.content(),
+                plain.finder(),
+                List.of(trace),
+                Optional.empty()));
+        assertThat(entry.attachments()).containsExactly(Digest.of(trace));
+        assertThat(store.attachment(Digest.of(trace))).contains(trace);
+        assertThat(store.attachment(Digest.NOTHING)).isEmpty();
+    }
+
+    @Test
+    void searchesFindBeginningsWholeWordsDaysAndWordsAnywhere() throws Exception {
+        for (int i = 1; i <= 6; i++) {
+            store.append(draft(i, "SN-10" + i));
+        }
+        assertThat(ids(Search.newest(10).ofSerial("sn-10"))).hasSize(6).startsWith("run-6");
+        assertThat(ids(Search.newest(10).ofSerial("SN-103"))).containsExactly("run-3");
+        assertThat(ids(Search.newest(10).containing("END ROWS"))).hasSize(6);
+        assertThat(ids(Search.newest(10).containing("farm 4"))).containsExactly("run-4");
+        assertThat(ids(Search.newest(10).containing("100%_\"'"))).isEmpty();
+        assertThat(ids(Search.newest(2))).containsExactly("run-6", "run-5");
+        assertThat(ids(Search.newest(10).ofKind(EntryKind.INTAKE))).isEmpty();
+        Search failed = new Search(
+                Optional.of(EntryKind.RUN),
+                Optional.empty(),
+                Optional.of("invented"),
+                Optional.of("c-"),
+                Optional.of("demo-pump"),
+                Optional.of("FAIL"),
+                Optional.of(DAY.toLocalDate()),
+                Optional.of(DAY.toLocalDate()),
+                Optional.empty(),
+                10);
+        assertThat(ids(failed)).containsExactly("run-5", "run-3", "run-1");
+    }
+
+    @Test
+    void entriesOfAnotherStandAreTakenOnceAndInOrder() throws Exception {
+        try (RecordStore other = open("stand-2")) {
+            Entry first = other.append(draft(1, "SN-100"));
+            Entry second = other.append(draft(2, "SN-101"));
+            // Both stores are one place here: what is there already is no new entry.
+            assertThat(store.take(List.of(
+                            new RecordStore.Foreign(first, List.of()), new RecordStore.Foreign(second, List.of()))))
+                    .isZero();
+            Entry gap = new Entry(
+                            "stand-3",
+                            5,
+                            EntryKind.RUN,
+                            "run-5",
+                            DAY,
+                            first.digest(),
+                            "{}",
+                            List.of(),
+                            Optional.empty(),
+                            Finder.NOTHING,
+                            first.seal())
+                    .sealed(KEY);
+            assertThatThrownBy(() -> store.take(List.of(new RecordStore.Foreign(gap, List.of()))))
+                    .hasMessageStartingWith("entry 5 of stand-3 does not follow");
+            Entry start = new Entry(
+                            "stand-3",
+                            1,
+                            EntryKind.RUN,
+                            "run-31",
+                            DAY,
+                            Digest.NOTHING,
+                            "{}",
+                            List.of(),
+                            Optional.empty(),
+                            Finder.NOTHING,
+                            first.seal())
+                    .sealed(KEY);
+            List<RecordStore.Foreign> export = List.of(new RecordStore.Foreign(start, List.of()));
+            assertThat(store.take(export)).isEqualTo(1);
+            assertThat(store.take(export)).isZero();
+            assertThat(store.chains()).containsExactly("stand-2", "stand-3");
+            assertThat(audit("stand-3")).isEmpty();
+        }
+    }
+
+    /** Eight programs' worth of writers on one chain and readers beside them: numbers without a gap, nothing lost or doubled. */
+    @Test
+    void manyWritersOfOneChainWaitForEachOther() throws Exception {
+        int writers = 8;
+        int each = 12;
+        ExecutorService pool = Executors.newFixedThreadPool(2 * writers);
+        try (RecordStore second = open("stand-1")) {
+            List<Future<?>> work = new ArrayList<>();
+            for (int w = 0; w < writers; w++) {
+                int from = 1000 * w;
+                RecordStore own = w % 2 == 0 ? store : second;
+                Callable<Void> writing = () -> {
+                    for (int i = 0; i < each; i++) {
+                        own.append(draft(from + i, DAY, "SN-" + from));
+                    }
+                    return null;
+                };
+                Callable<Void> reading = () -> {
+                    for (int i = 0; i < each; i++) {
+                        for (Entry entry : own.search(Search.newest(20))) {
+                            assertThat(KEY.open()
+                                            .signed(entry.header(), entry.seal().signature()))
+                                    .isTrue();
+                        }
+                    }
+                    return null;
+                };
+                work.add(pool.submit(writing));
+                work.add(pool.submit(reading));
+            }
+            for (Future<?> done : work) {
+                done.get();
+            }
+        } finally {
+            pool.shutdownNow();
+        }
+        assertThat(store.head("stand-1").orElseThrow().number()).isEqualTo(writers * each);
+        assertThat(audit("stand-1")).isEmpty();
+    }
+
+    private List<String> ids(Search search) throws StoreException {
+        return store.search(search).stream().map(Entry::id).toList();
+    }
+
+    private List<Audit.Trouble> audit(String chain) throws StoreException {
+        Audit audit = new Audit(chain, Map.of(KEY.open().digest(), KEY.open()));
+        store.each(chain, audit::next);
+        return audit.troubles();
+    }
+}
