@@ -33,7 +33,9 @@ final class ArchitectureTest {
             "stand",
             "run",
             "grade",
+            "text",
             "record",
+            "claim",
             "report",
             "app",
             "cli");
@@ -95,8 +97,25 @@ final class ArchitectureTest {
     static final ArchRule record = mayUse("record", "quantity", "calibration", "trace", "curve", "grade", "rule");
 
     @ArchTest
-    static final ArchRule report =
-            mayUse("report", "quantity", "calibration", "calibrate", "trace", "curve", "grade", "record", "rule");
+    static final ArchRule text = mayUse("text", "datafile");
+
+    @ArchTest
+    static final ArchRule claim = mayUse("claim", "quantity", "datafile", "catalog", "grade", "record");
+
+    @ArchTest
+    static final ArchRule report = mayUse(
+            "report",
+            "quantity",
+            "calibration",
+            "calibrate",
+            "trace",
+            "curve",
+            "demand",
+            "grade",
+            "record",
+            "rule",
+            "claim",
+            "text");
 
     @ArchTest
     static final ArchRule nothingKnowsTheCommandLine = noClasses()
@@ -138,8 +157,36 @@ final class ArchitectureTest {
     static final ArchRule yaml = confined("tools.jackson.dataformat.yaml..", HOST + "datafile..");
 
     @ArchTest
-    static final ArchRule json =
-            confined("tools.jackson..", HOST + "datafile..", HOST + "record..", HOST + "grade..", HOST + "cli..");
+    static final ArchRule json = confined(
+            "tools.jackson..",
+            HOST + "datafile..",
+            HOST + "record..",
+            HOST + "grade..",
+            HOST + "claim..",
+            HOST + "cli..");
+
+    @ArchTest
+    static final ArchRule databases = noClasses()
+            .that(resideOutsideOfPackages(HOST + "record.sql.."))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                    "java.sql..",
+                    "javax.sql..",
+                    "org.jdbi..",
+                    "com.zaxxer..",
+                    "org.flywaydb..",
+                    "org.sqlite..",
+                    "org.postgresql.."));
+
+    @ArchTest
+    static final ArchRule pdf = noClasses()
+            .that(resideOutsideOfPackages(HOST + "report.pdf.."))
+            .should()
+            .dependOnClassesThat(
+                    resideInAnyPackage("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.xmpbox.."));
+
+    @ArchTest
+    static final ArchRule canonicalJson = confined("org.erdtman..", HOST + "record.ledger..");
 
     @ArchTest
     static final ArchRule wireCodec =

@@ -36,6 +36,11 @@ public final class Node {
                 : Optional.empty();
     }
 
+    /** The names of the keys, in the order of the file. */
+    public List<String> keys() {
+        return List.copyOf(value.propertyNames());
+    }
+
     /** The values of a list. */
     public List<Node> items() {
         List<Node> items = new ArrayList<>();

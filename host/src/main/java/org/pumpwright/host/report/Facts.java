@@ -1,5 +1,7 @@
 package org.pumpwright.host.report;
 
+import org.pumpwright.host.report.draw.Tag;
+
 /** Names and what they stand for, as a list of terms. Confined to one thread. */
 final class Facts {
     private final Tag list;

@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.report.draw.Tag;
 
 /** What the steps of a plan have read, as a table of the page and as lines of text. Thread-safe. */
 final class FindingTable {

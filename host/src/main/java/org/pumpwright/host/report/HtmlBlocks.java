@@ -6,6 +6,7 @@ import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.report.draw.Tag;
 
 /** The blocks of words on the page. Thread-safe. */
 final class HtmlBlocks {

@@ -10,6 +10,7 @@ import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.report.draw.Tag;
 
 /**
  * A run as one HTML page for the technician, with nothing outside the file: for the screen, and for one sheet of Letter or

@@ -1,6 +1,8 @@
 package org.pumpwright.host.report;
 
 import java.util.List;
+import org.pumpwright.host.report.draw.Marker;
+import org.pumpwright.host.report.draw.Tag;
 
 /** What the lines and shapes of the charts mean, drawn with the same styles. Thread-safe. */
 final class Legend {

@@ -5,6 +5,7 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.report.draw.Tag;
 
 /** What was held against limits other than the healthy range: limits of function and of single readings. Thread-safe. */
 final class LimitTable {

@@ -9,6 +9,7 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.report.draw.Tag;
 
 /**
  * Every number behind a verdict: what was read, what it was corrected by, what its uncertainty is made of, and file,

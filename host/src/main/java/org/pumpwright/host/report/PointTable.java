@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.report.draw.Tag;
 
 /** Every value of a run in one table, one row a point; the judged ones in bold. Thread-safe. */
 final class PointTable {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.report.draw.Tag;
 
 /** The plain readings of a run that judges no unit: what the stand showed, beside no healthy range. Thread-safe. */
 final class ReadingTable {

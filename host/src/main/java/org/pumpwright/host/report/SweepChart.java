@@ -8,7 +8,11 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
-import org.pumpwright.host.report.SvgChart.Spot;
+import org.pumpwright.host.report.draw.Axis;
+import org.pumpwright.host.report.draw.Marker;
+import org.pumpwright.host.report.draw.SvgChart;
+import org.pumpwright.host.report.draw.SvgChart.Spot;
+import org.pumpwright.host.report.draw.Tag;
 import org.pumpwright.host.trace.Leg;
 
 /**

@@ -2,6 +2,7 @@ package org.pumpwright.host.report;
 
 import java.util.Locale;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.report.draw.Tag;
 
 /**
  * The sign of a verdict: one outline each, so that it is known without colour and without reading. Colours, in the style

@@ -14,7 +14,7 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
-import org.pumpwright.host.report.SvgChart.Spot;
+import org.pumpwright.host.report.draw.SvgChart.Spot;
 
 /** The drawing is 430 by 200: 0 V at x = 40, 14 V at x = 420; 0 gal/min at y = 166, 5 gal/min at y = 20. */
 class SweepChartTest {

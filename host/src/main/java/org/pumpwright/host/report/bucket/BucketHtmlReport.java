@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.BucketRecord;
-import org.pumpwright.host.report.Tag;
 import org.pumpwright.host.report.bucket.Block.Blanks;
 import org.pumpwright.host.report.bucket.Block.Chart;
 import org.pumpwright.host.report.bucket.Block.FactList;
 import org.pumpwright.host.report.bucket.Block.Headline;
 import org.pumpwright.host.report.bucket.Block.Paragraphs;
 import org.pumpwright.host.report.bucket.Block.Table;
+import org.pumpwright.host.report.draw.Tag;
 
 /**
  * The calibration report as one HTML file with nothing outside it: sheets for Letter or A4, each with the report's number and

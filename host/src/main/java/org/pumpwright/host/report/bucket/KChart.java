@@ -7,11 +7,11 @@ import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.record.BucketRecord.Fit;
 import org.pumpwright.host.record.BucketRecord.Flow;
-import org.pumpwright.host.report.Axis;
-import org.pumpwright.host.report.Marker;
-import org.pumpwright.host.report.SvgChart;
-import org.pumpwright.host.report.SvgChart.Spot;
-import org.pumpwright.host.report.Tag;
+import org.pumpwright.host.report.draw.Axis;
+import org.pumpwright.host.report.draw.Marker;
+import org.pumpwright.host.report.draw.SvgChart;
+import org.pumpwright.host.report.draw.SvgChart.Spot;
+import org.pumpwright.host.report.draw.Tag;
 
 /** How far each flow's K is off the one K, over the flow, with U as bars and the formula as a line. Thread-safe. */
 final class KChart {

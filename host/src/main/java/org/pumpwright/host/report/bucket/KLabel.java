@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.report.AsciiText;
-import org.pumpwright.host.report.Tag;
+import org.pumpwright.host.report.draw.Tag;
 
 /**
  * The label that goes on the meter: K per US gallon and per litre with the units spelled out, range, fluid, date, number, and a

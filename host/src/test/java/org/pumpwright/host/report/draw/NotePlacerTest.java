@@ -1,4 +1,4 @@
-package org.pumpwright.host.report;
+package org.pumpwright.host.report.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,8 +9,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
-import org.pumpwright.host.report.NotePlacer.Box;
-import org.pumpwright.host.report.NotePlacer.Place;
+import org.pumpwright.host.report.draw.NotePlacer.Box;
+import org.pumpwright.host.report.draw.NotePlacer.Place;
 
 class NotePlacerTest {
     private static final String WORDS = "50 % LOW";

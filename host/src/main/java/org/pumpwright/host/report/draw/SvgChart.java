@@ -1,4 +1,4 @@
-package org.pumpwright.host.report;
+package org.pumpwright.host.report.draw;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +56,8 @@ public final class SvgChart {
         return this;
     }
 
-    SvgChart area(List<Spot> corners, String styleClass) {
+    /** A filled area with these corners. */
+    public SvgChart area(List<Spot> corners, String styleClass) {
         drawn.add(Tag.of("polygon", styleClass).set("points", points(corners)));
         return keepClear(corners);
     }
@@ -95,7 +96,7 @@ public final class SvgChart {
     }
 
     /** Words beside a spot or at the end of a line from it, below or above it, where there is room; to be called when all else is drawn. */
-    SvgChart note(Spot spot, boolean below, String words) {
+    public SvgChart note(Spot spot, boolean below, String words) {
         double px = across(spot.x());
         double py = down(spot.y());
         NotePlacer.Place place = room.place(px, py, below, words);

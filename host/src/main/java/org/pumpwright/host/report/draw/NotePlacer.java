@@ -1,4 +1,4 @@
-package org.pumpwright.host.report;
+package org.pumpwright.host.report.draw;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.pumpwright.host.report;
+package org.pumpwright.host.report.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.pumpwright.host.report;
+package org.pumpwright.host.report.draw;
 
 /** The shapes of a chart's points, told apart without colour. Thread-safe. */
 public enum Marker {
@@ -9,7 +9,7 @@ public enum Marker {
     TRIANGLE_UP;
 
     /** The shape around a place, r being about half its height; lengths in the drawing's units. */
-    Tag at(double x, double y, double r) {
+    public Tag at(double x, double y, double r) {
         return switch (this) {
             case DISC -> Tag.of("circle").set("cx", x).set("cy", y).set("r", r);
             case DIAMOND -> path(x, y, 0, -1.3 * r, 1.3 * r, 0, 0, 1.3 * r, -1.3 * r, 0);
