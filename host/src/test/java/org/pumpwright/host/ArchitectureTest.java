@@ -38,6 +38,7 @@ final class ArchitectureTest {
             "claim",
             "report",
             "app",
+            "ui",
             "cli");
 
     @ArchTest
@@ -125,9 +126,35 @@ final class ArchitectureTest {
 
     @ArchTest
     static final ArchRule onlyTheFacesKnowTheUseCases = noClasses()
-            .that(resideOutsideOfPackages(HOST + "cli..", HOST + "app.."))
+            .that(resideOutsideOfPackages(HOST + "cli..", HOST + "ui..", HOST + "app.."))
             .should()
             .dependOnClassesThat(resideInAPackage(HOST + "app.."));
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLineKnowsTheWindow = noClasses()
+            .that(resideOutsideOfPackages(HOST + "cli..", HOST + "ui.."))
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "ui.."));
+
+    @ArchTest
+    static final ArchRule windowToolkit = confined("javafx..", HOST + "ui..");
+
+    /** What a screen shows is tested without a window: no node, no control. */
+    @ArchTest
+    static final ArchRule whatScreensShowHasNoControls = noClasses()
+            .that(resideInAPackage(HOST + "ui.work.."))
+            .should()
+            .dependOnClassesThat(
+                    resideInAnyPackage("javafx.scene..", "javafx.stage..", HOST + "ui", HOST + "ui.control.."));
+
+    /** One command opens the window; the others start without loading its toolkit. */
+    @ArchTest
+    static final ArchRule onlyTheBenchCommandOpensTheWindow = noClasses()
+            .that(resideInAPackage(HOST + "cli.."))
+            .and()
+            .doNotHaveSimpleName("BenchCommand")
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "ui.."));
 
     /** The papers, the use case and the command of a bucket test stand on what their packages share, never the other way round. */
     @ArchTest

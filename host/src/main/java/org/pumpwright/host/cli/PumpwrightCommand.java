@@ -42,6 +42,7 @@ final class PumpwrightCommand implements Runnable {
                 .addSubcommand(BucketCommand.tree(workshop))
                 .addSubcommand(new DemandCommand(workshop))
                 .addSubcommand(new PracticeCommand(workshop))
+                .addSubcommand(new BenchCommand(workshop))
                 .addSubcommand(new GradeCommand(workshop))
                 .addSubcommand(CurveCommand.tree(workshop))
                 .addSubcommand(stand);

@@ -33,19 +33,20 @@ public record Axis(double from, double to, double step) {
         return share <= 5 ? 5 * power : 10 * power;
     }
 
-    List<Double> ticks() {
+    /** The values at the ticks. */
+    public List<Double> ticks() {
         int last = (int) Math.round((to - from) / step);
         return IntStream.rangeClosed(0, last).mapToObj(i -> from + i * step).toList();
     }
 
     /** The tick for a person, with as many decimals as the step has. */
-    String label(double tick) {
+    public String label(double tick) {
         int decimals = Math.max(0, (int) -Math.floor(Math.log10(step) + ROUNDING));
         return String.format(Locale.ROOT, "%." + decimals + "f", tick);
     }
 
     /** Where a value lies: 0 at the begin, 1 at the end. */
-    double share(double value) {
+    public double share(double value) {
         return (value - from) / (to - from);
     }
 }

@@ -1,0 +1,76 @@
+package org.pumpwright.host.ui;
+
+import javafx.scene.input.KeyCombination;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.stand.StandDescription;
+import org.pumpwright.host.ui.stand.StandScreen;
+import org.pumpwright.host.ui.work.Background;
+import org.pumpwright.host.ui.work.ScreenWatch;
+import org.pumpwright.host.ui.work.StandCareModel;
+import org.pumpwright.host.ui.work.StandWatchModel;
+import org.pumpwright.host.ui.work.Trouble;
+
+/** The window put together: the frame, what feeds it, and one line for each screen. JavaFX thread only. */
+public final class Bench implements AutoCloseable {
+    private final BenchWindow window;
+    private final Background background;
+    private final StandWatchModel watch;
+    private @Nullable ScreenWatch screenWatch;
+
+    /**
+     * Puts it together; nothing is shown and no stand is reached yet.
+     *
+     * @param stand the stand it begins with
+     */
+    public Bench(BenchSettings settings, BenchServices services, StandDescription stand) {
+        background = Background.threads(this::troubled);
+        watch = new StandWatchModel(background, services.stands(), services.clock());
+        watch.choose(stand, settings.port());
+        Saying saying = new Saying(settings.language(), settings.units());
+        window = new BenchWindow(saying, services.clock(), watch.ticks(), settings.keys());
+        window.darkProperty().set(settings.dark());
+        addScreens(services);
+    }
+
+    private void addScreens(BenchServices services) {
+        StandCareModel care = new StandCareModel(
+                background, watch, services.stands(), services.shelf(), window.stop(), services.clock());
+        window.add(new StandScreen(window, watch, care));
+    }
+
+    private void troubled(Trouble trouble) {
+        window.trouble(trouble);
+    }
+
+    /** Its frame. */
+    public BenchWindow window() {
+        return window;
+    }
+
+    /** Shows it, and begins to watch the stand. */
+    public void show(Stage stage, boolean kiosk) {
+        stage.setTitle("Pumpwright");
+        stage.setScene(window.scene());
+        stage.setMinWidth(1280);
+        stage.setMinHeight(720);
+        if (kiosk) {
+            stage.setFullScreenExitHint("");
+            stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
+            stage.setFullScreen(true);
+        }
+        stage.show();
+        watch.start();
+        screenWatch = new ScreenWatch(watch::screenHeldUp);
+    }
+
+    @Override
+    public void close() {
+        if (screenWatch != null) {
+            screenWatch.close();
+        }
+        watch.stop();
+        background.close();
+        window.close();
+    }
+}

@@ -1,0 +1,61 @@
+package org.pumpwright.host.ui.control;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a {@link LivePlot} shows, in the units that are shown. Thread-safe.
+ *
+ * @param band the healthy range from the lowest effective volts on; empty where nothing is held against
+ * @param dots what was measured, in the order of the run
+ * @param now where the unit is at the moment; empty when it rests
+ */
+public record CurvePicture(List<Band> band, List<Dot> dots, Optional<Spot> now) {
+    /** Nothing. */
+    public static final CurvePicture EMPTY = new CurvePicture(List.of(), List.of(), Optional.empty());
+
+    public CurvePicture {
+        band = List.copyOf(band);
+        dots = List.copyOf(dots);
+    }
+
+    /**
+     * The healthy range at some effective volts.
+     *
+     * @param volts effective volts
+     * @param low lower limit
+     * @param mean healthy mean
+     * @param high upper limit
+     */
+    public record Band(double volts, double low, double mean, double high) {}
+
+    /** Where the unit is: effective volts, and the value there. */
+    public record Spot(double volts, double value) {}
+
+    /** On which way of the sweep a point was measured. */
+    public enum Way {
+        UP,
+        DOWN,
+        AGAIN
+    }
+
+    /** How a point lies. */
+    public enum Standing {
+        /** It is for information only, or lies inside. */
+        INSIDE,
+        /** So near a limit that its uncertainty reaches across. */
+        NEAR,
+        BELOW,
+        ABOVE
+    }
+
+    /**
+     * A measured point.
+     *
+     * @param spot where it is
+     * @param half half the length of its error bar
+     * @param way when it was measured
+     * @param standing how it lies
+     */
+    public record Dot(Spot spot, double half, Way way, Standing standing) {}
+}

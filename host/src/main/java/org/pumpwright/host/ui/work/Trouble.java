@@ -1,0 +1,38 @@
+package org.pumpwright.host.ui.work;
+
+import java.util.Locale;
+import org.pumpwright.host.app.OrderException;
+import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.record.RunRecordException;
+import org.pumpwright.host.stand.StandException;
+
+/**
+ * Something that went wrong, for the banner. Thread-safe.
+ *
+ * @param what what happened, in a few words
+ * @param remedy what to do
+ * @param detail what the program has to say besides, as it is; may be empty
+ */
+public record Trouble(Word what, Word remedy, String detail) {
+    private static final String KEYS = "ui.trouble.";
+
+    /** Trouble whose two texts are {@code ui.trouble.NAME.what} and {@code ui.trouble.NAME.do}. */
+    public static Trouble named(String name, String detail) {
+        return new Trouble(Word.of(KEYS + name + ".what"), Word.of(KEYS + name + ".do"), detail);
+    }
+
+    /** What an exception of a use case means to a person. */
+    public static Trouble of(Throwable cause) {
+        if (cause instanceof StandException stand) {
+            return named("stand_" + stand.trouble().name().toLowerCase(Locale.ROOT), stand.getMessage());
+        }
+        String message = String.valueOf(cause.getMessage());
+        if (cause instanceof OrderException || cause instanceof DataFileException) {
+            return named("order", message);
+        }
+        if (cause instanceof RunRecordException) {
+            return named("record", message);
+        }
+        return named("program", cause.getClass().getSimpleName() + ": " + message);
+    }
+}
