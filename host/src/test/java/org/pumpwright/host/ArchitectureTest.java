@@ -164,6 +164,24 @@ final class ArchitectureTest {
     static final ArchRule useCaseOfABucketTest = standsAbove("app.bucket", "app");
 
     @ArchTest
+    static final ArchRule papersOfAClaim = standsAbove("report.claim", "report");
+
+    @ArchTest
+    static final ArchRule papersOfARetest = standsAbove("report.retest", "report");
+
+    @ArchTest
+    static final ArchRule sheetsOfPapers = standsAbove("report.sheet", "report");
+
+    @ArchTest
+    static final ArchRule useCasesOfTheDesk = standsAbove("app.claim", "app");
+
+    @ArchTest
+    static final ArchRule commandsKnowNoDatabase = noClasses()
+            .that(resideInAPackage(HOST + "cli.."))
+            .should()
+            .dependOnClassesThat(resideInAPackage(HOST + "record.sql.."));
+
+    @ArchTest
     static final ArchRule commandOfABucketTest = noClasses()
             .that(resideInAPackage(HOST + "cli"))
             .and()

@@ -109,10 +109,22 @@ public final class Acceptance {
      * @param complaint what the customer says; empty where nothing was said
      * @param begins whether a new job begins, in which earlier runs of the unit do not count
      * @param decision who lets the unit be tested once more than is allowed without one
+     * @param claim number of the claim or job
      */
-    public record Job(Optional<Complaint> complaint, boolean begins, Optional<Decision> decision) {
-        /** No complaint, and earlier runs count. */
+    public record Job(
+            Optional<Complaint> complaint, boolean begins, Optional<Decision> decision, Optional<String> claim) {
+        /** No complaint, no claim, and earlier runs count. */
         public static final Job PLAIN = new Job(Optional.empty(), false, Optional.empty());
+
+        /** A job without a claim. */
+        public Job(Optional<Complaint> complaint, boolean begins, Optional<Decision> decision) {
+            this(complaint, begins, decision, Optional.empty());
+        }
+
+        /** The same with what the customer says, where that was not given. */
+        public Job complaining(Optional<Complaint> noted) {
+            return new Job(complaint.or(() -> noted), begins, decision, claim);
+        }
     }
 
     /**
@@ -141,7 +153,8 @@ public final class Acceptance {
                     .complaint()
                     .map(complaint -> Intake.NONE.complaining(complaint.word()))
                     .orElse(Intake.NONE);
-            Intake now = first.after(earlier.ids());
+            Intake claimed = bench.order().job().claim().map(first::claiming).orElse(first);
+            Intake now = claimed.after(earlier.ids());
             return earlier.decision().map(now::decided).orElse(now);
         }
 

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.JournalFile;
 import org.pumpwright.host.record.JournalReader;
+import org.pumpwright.host.record.Outbox;
 import org.pumpwright.host.record.RecordHead;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordException;
@@ -27,8 +28,12 @@ public final class RecordFolder {
     private static final String RECORD = RecordSearch.RECORD;
     private static final String JOURNAL = "journal.jsonl";
 
+    /** What the mark of a run says: that it is one. */
+    private static final String MARK = "run";
+
     private final Path folder;
     private final Path spare;
+    private final boolean marking;
 
     /**
      * Folders of records, made on first use.
@@ -37,8 +42,33 @@ public final class RecordFolder {
      * @param spare where a run is kept when its own folder does not take it
      */
     public RecordFolder(Path folder, Path spare) {
+        this(folder, spare, false);
+    }
+
+    private RecordFolder(Path folder, Path spare, boolean marking) {
         this.folder = folder;
         this.spare = spare;
+        this.marking = marking;
+    }
+
+    /** The same that marks each run it keeps as one that is still to be put on record; see {@link Outbox}. */
+    public RecordFolder marking() {
+        return new RecordFolder(folder, spare, true);
+    }
+
+    /** The marks of a folder of records. */
+    public static Outbox outbox(Path records) {
+        return new Outbox(records.resolve(Outbox.NAME));
+    }
+
+    /** The file of a run's record in a folder of records. */
+    public static Path file(Path records, String id) {
+        return records.resolve(id).resolve(RECORD);
+    }
+
+    /** Whether a run of which there is no record yet may still become one: its journal is there. */
+    public static boolean isUnderWay(Path records, String id) {
+        return Files.exists(journal(records, id));
     }
 
     /**
@@ -196,9 +226,12 @@ public final class RecordFolder {
         return keepIn(folder, record, units);
     }
 
-    private static Kept keepIn(Path folder, RunRecord record, UnitSystem units) throws RunRecordException {
+    private Kept keepIn(Path folder, RunRecord record, UnitSystem units) throws RunRecordException {
         Path own = folder.resolve(record.id());
         Path file = own.resolve(RECORD);
+        if (marking) {
+            mark(folder, record);
+        }
         Path page = own.resolve("page.html");
         Path text = own.resolve("page.txt");
         RunRecordFile.write(record, file);
@@ -211,6 +244,22 @@ public final class RecordFolder {
             return new Kept(file, page, text, Optional.of(trouble));
         }
         return new Kept(file, page, text, Optional.empty());
+    }
+
+    /** Before the record, so that none is forgotten; a run that can be judged again at any time costs no wait for the disk. */
+    private static void mark(Path folder, RunRecord record) throws RunRecordException {
+        try {
+            if (record.regradedFrom().isPresent()) {
+                outbox(folder).note(record.id(), MARK);
+            } else {
+                outbox(folder).put(record.id(), MARK);
+            }
+        } catch (IOException e) {
+            throw new RunRecordException(
+                    folder.resolve(Outbox.NAME).resolve(record.id()),
+                    "cannot be written: " + e.getMessage(),
+                    "Check that the disk is there, not full and not write-protected");
+        }
     }
 
     private OrderException notWritable(String why) {

@@ -38,6 +38,11 @@ public final class Shelf {
         return StandFile.read(file("stand", "stands", name));
     }
 
+    /** The file of a stand, by its name or its path. */
+    public Path standFile(String name) throws OrderException {
+        return file("stand", "stands", name);
+    }
+
     /** A unit model by its name. */
     public UnitModel model(String name) throws OrderException, DataFileException {
         return ModelFile.read(file("model", "models", name));

@@ -4,8 +4,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.catalog.UnitModel;
+import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.record.RunRecordException;
+import org.pumpwright.host.stand.StandException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,7 +59,14 @@ final class AcceptCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         UnitModel unit = workshop.shelf().model(model);
-        Acceptance.Job job = jobs.job();
+        try (RunDesk desk = new RunDesk(workshop, spec.commandLine().getOut(), papers.book(workshop))) {
+            return accept(unit, desk);
+        }
+    }
+
+    private int accept(UnitModel unit, RunDesk desk)
+            throws OrderException, DataFileException, StandException, RunRecordException {
+        Acceptance.Job job = desk.claimed(jobs, unit.id(), papers);
         Acceptance.Order order = new Acceptance.Order(
                         reach.stand,
                         new Stands.Reach(
@@ -69,6 +80,6 @@ final class AcceptCommand implements Callable<Integer> {
                         papers.technician,
                         papers.units)
                 .within(job);
-        return new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
+        return desk.carryOut(order, papers, answers);
     }
 }

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.pumpwright.host.app.CurveWorkshop;
 import org.pumpwright.host.curve.HealthyCurve;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,6 +34,9 @@ final class CurveApproveCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Prints the curve as one line of JSON, and nothing else.")
     private boolean json;
 
+    @Mixin
+    private StoreOptions store = new StoreOptions();
+
     CurveApproveCommand(Workshop workshop) {
         this.workshop = workshop;
     }
@@ -41,8 +45,10 @@ final class CurveApproveCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         HealthyCurve curve = new CurveWorkshop(workshop.clock()).approve(file, by);
         PrintWriter out = spec.commandLine().getOut();
+        RecordLines lines = new RecordLines(out, json);
         if (json) {
             out.println(CurveJson.of("approved", curve, List.of(), Optional.of(file.toString())));
+            lines.entered(store.curve(workshop, curve, "approved", file));
             return ExitCode.PASS;
         }
         out.println("%s is approved by %s on %s%s."
@@ -51,6 +57,7 @@ final class CurveApproveCommand implements Callable<Integer> {
                         by,
                         curve.approval().orElseThrow().on(),
                         curve.provisional() ? "; with so few units it still only advises" : ""));
+        lines.entered(store.curve(workshop, curve, "approved", file));
         return ExitCode.PASS;
     }
 }

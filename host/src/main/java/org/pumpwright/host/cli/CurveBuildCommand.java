@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.CurveWorkshop;
 import org.pumpwright.host.quantity.UnitSystem;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -73,6 +74,9 @@ final class CurveBuildCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Prints the curve as one line of JSON, and nothing else.")
     private boolean json;
 
+    @Mixin
+    private StoreOptions store = new StoreOptions();
+
     CurveBuildCommand(Workshop workshop) {
         this.workshop = workshop;
     }
@@ -92,13 +96,16 @@ final class CurveBuildCommand implements Callable<Integer> {
                         points,
                         freewheelVolts));
         PrintWriter print = spec.commandLine().getOut();
+        RecordLines lines = new RecordLines(print, json);
         if (json) {
             print.println(CurveJson.of("built", built.curve(), built.notes(), Optional.of(out.toString())));
+            lines.entered(store.curve(workshop, built.curve(), "built", out));
             return ExitCode.PASS;
         }
         print.print(CurvePage.of(built.curve(), UnitSystem.US));
         built.notes().forEach(note -> print.println(WrappedText.of("! " + note, 2)));
         print.println("Written to " + out);
+        lines.entered(store.curve(workshop, built.curve(), "built", out));
         return ExitCode.PASS;
     }
 }

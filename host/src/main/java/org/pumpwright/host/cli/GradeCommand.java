@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Regrading;
+import org.pumpwright.host.app.record.GradesEntered;
+import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.run.StopButton;
 import picocli.CommandLine.Command;
@@ -70,6 +72,13 @@ final class GradeCommand implements Callable<Integer> {
             description = "Where the new records are kept; 'records' beside the program.")
     private @Nullable Path records;
 
+    @Option(
+            names = "--store",
+            paramLabel = "ADDRESS",
+            description =
+                    "Database of the record: jdbc:postgresql://...; the file ledger.db in that folder if not given.")
+    private @Nullable String store;
+
     @Option(names = "--json", description = "Prints each run and the summary as JSON, one object a line.")
     private boolean json;
 
@@ -100,9 +109,13 @@ final class GradeCommand implements Callable<Integer> {
                 ? new RegradeLines(out, stop)
                 : new RegradeText(out, stop, workshop.livePerson() && !quiet, order, into, numbers, workshop.clock());
         EndOfProcess end = EndOfProcess.watch(workshop.stands(), stop, () -> {});
-        try {
+        try (RecordBook book = workshop.recordBook(into, Optional.ofNullable(store))) {
+            GradesEntered entering = new GradesEntered(book, tally.before(face));
             new Regrading(workshop.shelf(), workshop.recordFolder(into), workshop.clock())
-                    .carryOut(order, tally.before(face), stop);
+                    .carryOut(order, entering, stop);
+            if (!dryRun) {
+                new RecordLines(out, json).entered(entering.entered());
+            }
             face.over(tally, stop.pressed());
         } finally {
             end.close();

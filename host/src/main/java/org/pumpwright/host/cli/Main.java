@@ -11,6 +11,7 @@ import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.record.RunRecordException;
+import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.serial.SerialPorts;
 import org.pumpwright.host.stand.wire.WireTiming;
@@ -31,7 +32,8 @@ public final class Main {
                 Clock.system(ZoneId.systemDefault()),
                 new Stands(WireTiming.STANDARD, SerialPorts::open),
                 new InputStreamReader(System.in, Charset.defaultCharset()),
-                !Boolean.getBoolean("pumpwright.piped"));
+                !Boolean.getBoolean("pumpwright.piped"),
+                System.getenv());
         System.exit(run(workshop, out, err, arguments));
     }
 
@@ -63,7 +65,7 @@ public final class Main {
             command.getErr().println("pumpwright: " + e.getMessage());
             return ExitCode.USAGE;
         }
-        if (e instanceof StandException || e instanceof RunRecordException) {
+        if (e instanceof StandException || e instanceof RunRecordException || e instanceof StoreException) {
             command.getErr().println("pumpwright: " + e.getMessage());
             return ExitCode.STAND;
         }

@@ -3,6 +3,8 @@ package org.pumpwright.host.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.app.OrderException;
+import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.quantity.UnitSystem;
 import picocli.CommandLine.Option;
 
@@ -42,6 +44,17 @@ final class PaperOptions {
 
     @Option(names = "--quiet", description = "No live values.")
     boolean quiet;
+
+    @Option(
+            names = "--store",
+            paramLabel = "ADDRESS",
+            description =
+                    "Database of the record: jdbc:postgresql://...; the file ledger.db beside the runs if not given.")
+    private @Nullable String store;
+
+    RecordBook book(Workshop workshop) throws OrderException {
+        return workshop.recordBook(records(workshop), Optional.ofNullable(store));
+    }
 
     Path records(Workshop workshop) {
         return Optional.ofNullable(records).orElse(workshop.records());

@@ -12,9 +12,12 @@ import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.catalog.UnitModel;
+import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
+import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.run.StopButton;
+import org.pumpwright.host.stand.StandException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -67,8 +70,14 @@ final class PracticeCommand implements Callable<Integer> {
             printFaults(workshop.shelf().model(model).kind());
             return ExitCode.PASS;
         }
-        UnitModel known = workshop.shelf().model(model);
-        Acceptance.Job job = jobs.job();
+        try (RunDesk desk = new RunDesk(workshop, spec.commandLine().getOut(), papers.book(workshop))) {
+            return practise(workshop.shelf().model(model), desk);
+        }
+    }
+
+    private int practise(UnitModel known, RunDesk desk)
+            throws OrderException, DataFileException, StandException, RunRecordException {
+        Acceptance.Job job = desk.claimed(jobs, known.id(), papers);
         PracticeUnit unit = unit(known.kind());
         Acceptance.Order order = new Acceptance.Order(
                         "simulated",
@@ -79,7 +88,7 @@ final class PracticeCommand implements Callable<Integer> {
                         papers.technician,
                         papers.units)
                 .within(job);
-        int code = new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
+        int code = desk.carryOut(order, papers, answers);
         tell(unit);
         return code;
     }

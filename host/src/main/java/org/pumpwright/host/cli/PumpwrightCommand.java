@@ -2,6 +2,8 @@ package org.pumpwright.host.cli;
 
 import org.pumpwright.host.app.Version;
 import org.pumpwright.host.cli.bucket.BucketCommand;
+import org.pumpwright.host.cli.claim.ClaimCommand;
+import org.pumpwright.host.cli.record.RecordCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -45,6 +47,8 @@ final class PumpwrightCommand implements Runnable {
                 .addSubcommand(new BenchCommand(workshop))
                 .addSubcommand(new GradeCommand(workshop))
                 .addSubcommand(CurveCommand.tree(workshop))
+                .addSubcommand(ClaimCommand.tree(workshop))
+                .addSubcommand(RecordCommand.tree(workshop))
                 .addSubcommand(stand);
     }
 

@@ -1,12 +1,17 @@
 package org.pumpwright.host.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.ClaimGate;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.RunWatcher;
 import org.pumpwright.host.app.Shelf;
+import org.pumpwright.host.app.record.Bookkeeper;
+import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.record.RunRecordException;
@@ -15,13 +20,37 @@ import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.stand.StandException;
 
 /** Has one order carried out while a person watches the terminal, and can stop it with Ctrl-C. */
-final class RunDesk {
+final class RunDesk implements AutoCloseable {
     private final Workshop workshop;
     private final PrintWriter out;
+    private final RecordBook book;
+    private final Bookkeeper keeper;
 
-    RunDesk(Workshop workshop, PrintWriter out) {
+    /** A desk that puts on record in this book what comes of it, and closes it. */
+    RunDesk(Workshop workshop, PrintWriter out, RecordBook book) {
         this.workshop = workshop;
         this.out = out;
+        this.book = book;
+        keeper = new Bookkeeper(book);
+    }
+
+    @Override
+    public void close() {
+        keeper.close();
+    }
+
+    /** The job, with what was noted when the unit came in for its claim. A unit that may not be tested yet is refused here. */
+    Acceptance.Job claimed(JobOptions jobs, String model, PaperOptions papers)
+            throws OrderException, DataFileException {
+        Acceptance.Job job = jobs.job();
+        Optional<ClaimGate.Waived> bypass = jobs.bypass();
+        if (job.claim().isEmpty()) {
+            return job;
+        }
+        ClaimGate.Answer answer =
+                workshop.claimGate(book).mayTest(new ClaimGate.Unit(job.claim().get(), model, papers.serial), bypass);
+        new RecordLines(out, papers.json).warnings(answer.warnings());
+        return job.complaining(answer.complaint());
     }
 
     int carryOut(Acceptance.Order order, PaperOptions papers, AnswerOptions answers)
@@ -33,6 +62,9 @@ final class RunDesk {
             caution();
         }
         recover(papers, order);
+        keeper.openSoon(workshop.shelf().stand(order.stand()).id());
+        RecordLines lines = new RecordLines(out, papers.json);
+        lines.visits(papers.serial, keeper.visits(papers.serial));
         StopButton stop = new StopButton();
         EndOfProcess end = EndOfProcess.watch(workshop.stands(), stop, () -> {});
         try {
@@ -42,10 +74,25 @@ final class RunDesk {
             Acceptance.Result result = workshop.acceptance(papers.records(workshop))
                     .carryOut(order, watcher(order, papers, stop), stop, person);
             show(result, order, papers);
+            lines.entered(enter(order, result));
             return ExitCode.of(result.record().grade().verdict());
         } finally {
             end.close();
         }
+    }
+
+    private RecordBook.Entered enter(Acceptance.Order order, Acceptance.Result result)
+            throws OrderException, DataFileException {
+        try {
+            book.noteStand(
+                    workshop.shelf().stand(order.stand()),
+                    workshop.shelf().standFile(order.stand()),
+                    result.record().startedAt());
+        } catch (IOException e) {
+            // The run itself is what matters; the stand is noted again at the next one.
+            return keeper.enter(List.of(result.record()));
+        }
+        return keeper.enter(List.of(result.record()));
     }
 
     private void caution() {

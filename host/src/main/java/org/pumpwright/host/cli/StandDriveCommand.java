@@ -74,7 +74,9 @@ final class StandDriveCommand implements Callable<Integer> {
         if (!papers.json) {
             caution();
         }
-        return new RunDesk(workshop, spec.commandLine().getOut()).carryOut(order, papers, answers);
+        try (RunDesk desk = new RunDesk(workshop, spec.commandLine().getOut(), papers.book(workshop))) {
+            return desk.carryOut(order, papers, answers);
+        }
     }
 
     private ManualDrive manual() {

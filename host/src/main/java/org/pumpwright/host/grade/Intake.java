@@ -13,6 +13,7 @@ import org.pumpwright.host.quantity.Require;
  * @param attempt which run of this unit for this matter this is, from 1
  * @param earlierRuns ids of the runs before it, oldest first
  * @param decision who let it be run once more than is allowed without a decision; empty when nobody had to
+ * @param claim number of the claim or job that the unit is here for; empty when none was given
  */
 public record Intake(
         Optional<String> complaint,
@@ -20,10 +21,11 @@ public record Intake(
         Optional<String> notTestable,
         int attempt,
         List<String> earlierRuns,
-        Optional<Decision> decision) {
+        Optional<Decision> decision,
+        Optional<String> claim) {
     /** Nothing is known; the first run. */
     public static final Intake NONE =
-            new Intake(Optional.empty(), List.of(), Optional.empty(), 1, List.of(), Optional.empty());
+            new Intake(Optional.empty(), List.of(), Optional.empty(), 1, List.of(), Optional.empty(), Optional.empty());
 
     public Intake {
         safetyObservations = List.copyOf(safetyObservations);
@@ -31,28 +33,45 @@ public record Intake(
         Require.inRange("attempt", attempt, 1, 1000, "");
     }
 
+    /** What was known before claims were kept. */
+    public Intake(
+            Optional<String> complaint,
+            List<String> safetyObservations,
+            Optional<String> notTestable,
+            int attempt,
+            List<String> earlierRuns,
+            Optional<Decision> decision) {
+        this(complaint, safetyObservations, notTestable, attempt, earlierRuns, decision, Optional.empty());
+    }
+
+    /** The same for a claim. */
+    public Intake claiming(String number) {
+        return new Intake(
+                complaint, safetyObservations, notTestable, attempt, earlierRuns, decision, Optional.of(number));
+    }
+
     /** The same with what the customer says. */
     public Intake complaining(String word) {
-        return new Intake(Optional.of(word), safetyObservations, notTestable, attempt, earlierRuns, decision);
+        return new Intake(Optional.of(word), safetyObservations, notTestable, attempt, earlierRuns, decision, claim);
     }
 
     /** The same after these runs. */
     public Intake after(List<String> runs) {
-        return new Intake(complaint, safetyObservations, notTestable, runs.size() + 1, runs, decision);
+        return new Intake(complaint, safetyObservations, notTestable, runs.size() + 1, runs, decision, claim);
     }
 
     /** The same with something seen that ends the matter. */
     public Intake observing(List<String> observations) {
-        return new Intake(complaint, observations, notTestable, attempt, earlierRuns, decision);
+        return new Intake(complaint, observations, notTestable, attempt, earlierRuns, decision, claim);
     }
 
     /** The same for a unit that cannot be tested. */
     public Intake untestable(String why) {
-        return new Intake(complaint, safetyObservations, Optional.of(why), attempt, earlierRuns, decision);
+        return new Intake(complaint, safetyObservations, Optional.of(why), attempt, earlierRuns, decision, claim);
     }
 
     /** The same, run once more because a person decided it. */
     public Intake decided(Decision person) {
-        return new Intake(complaint, safetyObservations, notTestable, attempt, earlierRuns, Optional.of(person));
+        return new Intake(complaint, safetyObservations, notTestable, attempt, earlierRuns, Optional.of(person), claim);
     }
 }

@@ -36,9 +36,7 @@ public final class BucketRecordFile {
      * @throws RunRecordException when there already is such a file, or the disk refuses; nothing is left behind then
      */
     public static void write(BucketRecord record, Path file) throws RunRecordException {
-        byte[] bytes = SealedText.seal(JSON.writer()
-                .with(RecordLayout.PRINTER)
-                .writeValueAsString(BucketRecordJson.write(record).put(SealedText.KEY, SealedText.BLANK)));
+        byte[] bytes = bytes(record);
         try {
             WholeFile.create(file, bytes);
         } catch (FileAlreadyExistsException e) {
@@ -53,13 +51,29 @@ public final class BucketRecordFile {
         }
     }
 
+    /** The bytes of its file. */
+    public static byte[] bytes(BucketRecord record) {
+        return SealedText.seal(JSON.writer()
+                .with(RecordLayout.PRINTER)
+                .writeValueAsString(BucketRecordJson.write(record).put(SealedText.KEY, SealedText.BLANK)));
+    }
+
     /**
      * Reads a record back, equal to the one that was written.
      *
      * @throws RunRecordException when there is no such file, it is damaged, or it is of another format
      */
     public static BucketRecord read(Path file) throws RunRecordException {
-        byte[] bytes = load(file);
+        return read(file, load(file));
+    }
+
+    /**
+     * The same from bytes that are at hand.
+     *
+     * @param file what they are called in complaints
+     * @throws RunRecordException when they are damaged, or of another format
+     */
+    public static BucketRecord read(Path file, byte[] bytes) throws RunRecordException {
         JsonNode root = parse(file, bytes);
         String format = root.path("format").stringValue("");
         if (!format.equals(FORMAT)) {

@@ -26,6 +26,12 @@ final class RecordJson {
     private RecordJson() {}
 
     static ObjectNode write(RunRecord run) {
+        ObjectNode root = writeAllButTheTrace(run);
+        root.set("trace", TraceJson.write(run.trace()));
+        return root;
+    }
+
+    static ObjectNode writeAllButTheTrace(RunRecord run) {
         ObjectNode root = object().put("format", RunRecordFile.FORMAT)
                 .put("id", run.id())
                 .put("started_at", run.startedAt().toString())
@@ -43,13 +49,16 @@ final class RecordJson {
         root.put("rules", run.rules().orElse(null));
         root.put("regraded_from", run.regradedFrom().orElse(null));
         root.set("grade", GradeJson.write(run.grade()));
-        root.set("trace", TraceJson.write(run.trace()));
         return root;
     }
 
     /** A record of this format or of the first one. */
     static RunRecord read(JsonPlace root) {
-        Trace trace = TraceJson.read(root.at("trace"));
+        return read(root, TraceJson.read(root.at("trace")));
+    }
+
+    /** The same with a trace that is kept elsewhere. */
+    static RunRecord read(JsonPlace root, Trace trace) {
         boolean first = root.at("format").text().equals(RunRecordFile.FIRST_FORMAT);
         return new RunRecord(
                 root.at("id").text(),
@@ -76,6 +85,7 @@ final class RecordJson {
         intake.decision()
                 .ifPresent(decision ->
                         node.set("decision", object().put("by", decision.by()).put("reason", decision.reason())));
+        intake.claim().ifPresent(claim -> node.put("claim", claim));
         return node;
     }
 
@@ -88,7 +98,8 @@ final class RecordJson {
                 at.at("earlier_runs").list(JsonPlace::text),
                 at.at("decision")
                         .ifThere(made -> new Decision(
-                                made.at("by").text(), made.at("reason").text())));
+                                made.at("by").text(), made.at("reason").text())),
+                at.at("claim").ifThere(JsonPlace::text));
     }
 
     private static OffsetDateTime time(JsonPlace at) {

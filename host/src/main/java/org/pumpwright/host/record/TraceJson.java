@@ -5,6 +5,7 @@ import static org.pumpwright.host.record.RecordLayout.list;
 import static org.pumpwright.host.record.RecordLayout.object;
 import static org.pumpwright.host.record.RecordLayout.word;
 
+import java.util.List;
 import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.trace.AnalogChannel;
 import org.pumpwright.host.trace.Answer;
@@ -12,6 +13,7 @@ import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Leg;
 import org.pumpwright.host.trace.PointMark;
+import org.pumpwright.host.trace.Sample;
 import org.pumpwright.host.trace.Stretch;
 import org.pumpwright.host.trace.Trace;
 import tools.jackson.databind.node.ObjectNode;
@@ -21,6 +23,12 @@ final class TraceJson {
     private TraceJson() {}
 
     static ObjectNode write(Trace trace) {
+        ObjectNode node = writeAllButTheSamples(trace);
+        node.set("samples", SampleColumns.write(trace.samples()));
+        return node;
+    }
+
+    static ObjectNode writeAllButTheSamples(Trace trace) {
         ObjectNode node = object();
         node.set("meters", list(trace.channels().meters(), MeterJson::write));
         node.set("analogs", list(trace.channels().analogs(), TraceJson::analog));
@@ -31,15 +39,19 @@ final class TraceJson {
         if (!trace.answers().isEmpty()) {
             node.set("answers", list(trace.answers(), TraceJson::answer));
         }
-        node.set("samples", SampleColumns.write(trace.samples()));
         return node;
     }
 
     static Trace read(JsonPlace at) {
+        return read(at, SampleColumns.read(at.at("samples")));
+    }
+
+    /** The same with samples that are kept elsewhere. */
+    static Trace read(JsonPlace at, List<Sample> samples) {
         return new Trace(
                 new Channels(
                         at.at("meters").list(MeterJson::read), at.at("analogs").list(TraceJson::analog)),
-                SampleColumns.read(at.at("samples")),
+                samples,
                 at.at("points").list(TraceJson::point),
                 at.at("stretches").listOrNone(TraceJson::stretch),
                 at.at("answers").listOrNone(TraceJson::answer));

@@ -6,6 +6,7 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.text.Interpreter;
 
 /**
  * The one place where features become words and figures, the same on every paper and in every language of the machine.
@@ -16,12 +17,17 @@ public final class FeaturePrinter {
     public static final double COVERAGE_FACTOR = 2;
 
     private static final int MOST_MORE_PLACES = 3;
-    private static final String NOT_KNOWN = "not known";
-
     private final UnitSystem units;
+    private final Interpreter in;
 
+    /** In English. */
     public FeaturePrinter(UnitSystem units) {
+        this(units, Interpreter.english());
+    }
+
+    public FeaturePrinter(UnitSystem units, Interpreter in) {
         this.units = units;
+        this.in = in;
     }
 
     /** The unit that a quantity of a sweep's points is shown in. */
@@ -31,7 +37,7 @@ public final class FeaturePrinter {
 
     /** The unit that a value is shown in. */
     public String unit(FindingUnit unit) {
-        return ShownUnit.of(unit, units).words();
+        return in.stored(ShownUnit.of(unit, units).words());
     }
 
     /** A value of the quantity's SI unit in the unit that is shown. */
@@ -47,13 +53,17 @@ public final class FeaturePrinter {
     /** The value without its unit, to as many places as the unit bears. */
     public String number(FindingUnit unit, double si) {
         ShownUnit shown = ShownUnit.of(unit, units);
-        return Double.isFinite(si) ? fixed("%." + shown.decimals() + "f", si * shown.factor()) : NOT_KNOWN;
+        return Double.isFinite(si)
+                ? fixed("%." + shown.decimals() + "f", si * shown.factor())
+                : in.say("feature.not_known");
     }
 
     /** The value without its unit, to two places more. */
     String fine(FindingUnit unit, double si) {
         ShownUnit shown = ShownUnit.of(unit, units);
-        return Double.isFinite(si) ? fixed("%." + (shown.decimals() + 2) + "f", si * shown.factor()) : NOT_KNOWN;
+        return Double.isFinite(si)
+                ? fixed("%." + (shown.decimals() + 2) + "f", si * shown.factor())
+                : in.say("feature.not_known");
     }
 
     /** The measured value and its expanded uncertainty, without their unit. */
@@ -99,7 +109,7 @@ public final class FeaturePrinter {
 
     /** Volts to a hundredth, without the unit. */
     public String volts(double volts) {
-        return Double.isFinite(volts) ? fixed("%.2f", volts) : NOT_KNOWN;
+        return Double.isFinite(volts) ? fixed("%.2f", volts) : in.say("feature.not_known");
     }
 
     /** The limits without their unit, e.g. {@code 1.91 to 2.21}; an open side is told. */
@@ -107,20 +117,22 @@ public final class FeaturePrinter {
         String low = number(judged, judged.limits().low());
         String high = number(judged, judged.limits().high());
         if (!judged.limits().hasLow()) {
-            return "at most " + high;
+            return in.say("feature.at_most", high);
         }
-        return judged.limits().hasHigh() ? low + " to " + high : "at least " + low;
+        return judged.limits().hasHigh() ? in.say("feature.range", low, high) : in.say("feature.at_least", low);
     }
 
     /** Deviation from the healthy mean in percent, signed, without the sign of percent. */
     public String deviation(FeatureJudgement judged) {
-        return Double.isFinite(judged.deviation()) ? fixed("%+.1f", judged.deviation() * 100) : NOT_KNOWN;
+        return Double.isFinite(judged.deviation())
+                ? fixed("%+.1f", judged.deviation() * 100)
+                : in.say("feature.not_known");
     }
 
     /** Expanded uncertainty of the deviation in percent, without the sign of percent. */
     public String expandedUncertainty(FeatureJudgement judged) {
         double share = COVERAGE_FACTOR * judged.measured().standardUncertainty() / Math.abs(judged.centre());
-        return Double.isFinite(share) ? fixed("%.1f", share * 100) : NOT_KNOWN;
+        return Double.isFinite(share) ? fixed("%.1f", share * 100) : in.say("feature.not_known");
     }
 
     /** Deviation and expanded uncertainty in percent of the mean; empty where the limits have no mean. */
@@ -133,24 +145,10 @@ public final class FeaturePrinter {
     /** The decision in a word or two; in brackets where it is for information only. */
     public String decision(FeatureJudgement judged, Verdict verdict) {
         if (verdict == Verdict.INVALID || verdict == Verdict.NOT_TESTED) {
-            return "not judged";
+            return in.say("feature.not_judged");
         }
-        if (judged.judged()) {
-            return switch (judged.decision()) {
-                case INSIDE -> "pass";
-                case LOW -> "FAIL low";
-                case HIGH -> "FAIL high";
-                case NEAR_LOW -> "near low";
-                case NEAR_HIGH -> "near high";
-            };
-        }
-        return switch (judged.decision()) {
-            case INSIDE -> "(inside)";
-            case LOW -> "(low)";
-            case HIGH -> "(high)";
-            case NEAR_LOW -> "(near low)";
-            case NEAR_HIGH -> "(near high)";
-        };
+        String key = judged.judged() ? "feature.judged." : "feature.shown.";
+        return in.say(key + judged.decision().name().toLowerCase(Locale.ROOT));
     }
 
     /** Never prints a zero with a minus sign. */

@@ -4,12 +4,13 @@ import java.util.Locale;
 import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.text.Interpreter;
 
 /**
  * Figures of findings for people: the expanded uncertainty to two digits, the value to the same place (JCGM 100, 7.2.6).
  * Thread-safe.
  */
-final class FindingPrinter {
+public final class FindingPrinter {
     private static final int MOST_DECIMALS = 6;
     private static final int DECIMALS_WITHOUT_UNCERTAINTY = 3;
 
@@ -17,9 +18,12 @@ final class FindingPrinter {
     private static final double SMALL_OHMS = 0.1;
 
     private final UnitSystem units;
+    private final Interpreter in;
 
-    FindingPrinter(UnitSystem units) {
+    /** Prints in the language that is spoken. */
+    public FindingPrinter(UnitSystem units, Interpreter in) {
         this.units = units;
+        this.in = in;
     }
 
     /** How a unit is shown: its name, and what a value of the SI unit is multiplied by. */
@@ -32,13 +36,14 @@ final class FindingPrinter {
      * @param uncertainty expanded, k = 2
      * @param unit of both
      */
-    record Printed(String value, String uncertainty, String unit) {}
+    public record Printed(String value, String uncertainty, String unit) {}
 
-    Printed print(Finding finding) {
+    /** The finding for people. */
+    public Printed print(Finding finding) {
         if (finding.outcome() instanceof Finding.Figure figure) {
             return print(figure);
         }
-        return new Printed(((Finding.Word) finding.outcome()).word(), "", "");
+        return new Printed(in.stored(((Finding.Word) finding.outcome()).word()), "", "");
     }
 
     private Printed print(Finding.Figure figure) {
@@ -46,7 +51,7 @@ final class FindingPrinter {
         double value = figure.value().value() * shown.factor();
         double expanded = FeaturePrinter.COVERAGE_FACTOR * figure.value().standardUncertainty() * shown.factor();
         int place = place(expanded);
-        return new Printed(rounded(value, place), rounded(expanded, place), shown.unit());
+        return new Printed(rounded(value, place), rounded(expanded, place), in.stored(shown.unit()));
     }
 
     private Shown shown(Finding.Figure figure) {
@@ -66,9 +71,9 @@ final class FindingPrinter {
         return Math.min(MOST_DECIMALS, place);
     }
 
-    private static String rounded(double value, int place) {
+    private String rounded(double value, int place) {
         if (!Double.isFinite(value)) {
-            return "not known";
+            return in.say("feature.not_known");
         }
         double tens = Math.pow(10, Math.max(0, -place));
         double whole = place < 0 ? Math.rint(value / tens) * tens : value;

@@ -6,20 +6,19 @@ import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
 
 /** What the steps of a plan have read, as a table of the page and as lines of text. Thread-safe. */
 final class FindingTable {
-    static final String TITLE = "What the steps read";
-    private static final String FOOTNOTE =
-            "± U: expanded uncertainty, k = 2, about 95 %. Judged are only those that have a limit.";
-
     private static final int LONGEST_NAME = 50;
 
     private final FindingPrinter printer;
+    private final Interpreter in;
     private final List<Finding> findings;
 
-    FindingTable(RunRecord run, UnitSystem units) {
-        printer = new FindingPrinter(units);
+    FindingTable(RunRecord run, UnitSystem units, Interpreter in) {
+        printer = new FindingPrinter(units, in);
+        this.in = in;
         findings = run.grade().findings();
     }
 
@@ -30,12 +29,12 @@ final class FindingTable {
     Tag draw() {
         Tag head = Tag.of("tr")
                 .add(
-                        word("th", "step"),
-                        word("th", "reading"),
-                        Tag.withText("th", "value"),
-                        Tag.withText("th", "± U"),
-                        word("th", "unit"),
-                        word("th", "note"));
+                        word("th", in.say("steps.step")),
+                        word("th", in.say("steps.reading")),
+                        Tag.withText("th", in.say("steps.value")),
+                        Tag.withText("th", in.say("steps.uncertainty")),
+                        word("th", in.say("steps.unit")),
+                        word("th", in.say("steps.note")));
         Tag body = Tag.of("tbody");
         String before = "";
         for (Finding finding : findings) {
@@ -44,15 +43,17 @@ final class FindingTable {
         }
         return Tag.of("section", "steps")
                 .add(
-                        Tag.withText("h2", TITLE),
+                        Tag.withText("h2", in.say("steps.title")),
                         Tag.of("table", "findings").add(Tag.of("thead").add(head), body),
-                        Tag.withText("p", FOOTNOTE).set("class", "small"));
+                        Tag.withText("p", in.say("steps.footnote")).set("class", "small"));
     }
 
     private Tag row(Finding finding, boolean first) {
         FindingPrinter.Printed printed = printer.print(finding);
         Tag row = Tag.of("tr", first ? "first" : "more")
-                .add(word("td", first ? finding.step() : "").set("class", "words step"), word("td", finding.name()));
+                .add(
+                        word("td", first ? in.stored(finding.step()) : "").set("class", "words step"),
+                        word("td", in.stored(finding.name())));
         if (finding.outcome() instanceof Finding.Word) {
             row.add(word("td", printed.value()).set("class", "words value").set("colspan", "3"));
         } else {
@@ -61,7 +62,7 @@ final class FindingTable {
                     Tag.withText("td", "± " + printed.uncertainty()),
                     word("td", printed.unit()));
         }
-        return row.add(Tag.withText("td", finding.note()).set("class", "words note"));
+        return row.add(Tag.withText("td", in.stored(finding.note())).set("class", "words note"));
     }
 
     private static Tag word(String element, String text) {
@@ -69,7 +70,7 @@ final class FindingTable {
     }
 
     void addTo(TextPage page) {
-        page.blank().line(TITLE + "; judged are only those that have a limit (+- U: k = 2)");
+        page.blank().line(in.say("steps.title") + "; judged are only those that have a limit (+- U: k = 2)");
         String before = "";
         for (Finding finding : findings) {
             if (!finding.step().equals(before)) {

@@ -11,6 +11,9 @@ import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
+import org.pumpwright.host.text.Language;
+import org.pumpwright.host.text.Texts;
 
 /**
  * A run as one HTML page for the technician, with nothing outside the file: for the screen, and for one sheet of Letter or
@@ -19,108 +22,138 @@ import org.pumpwright.host.report.draw.Tag;
  */
 public final class HtmlReport {
     private static final String STYLE = load("page.css");
-    private static final String FOOTNOTE =
-            "V eff.: mean volts at the motor. From mean: deviation from the healthy mean."
-                    + " U: expanded uncertainty, k = 2, about 95 %. In brackets: information, not judged.";
 
-    private HtmlReport() {}
+    private final RunRecord run;
+    private final UnitSystem units;
+    private final Interpreter in;
+    private final Words words;
+    private final HtmlBlocks blocks;
 
-    /** The page; write it as UTF-8. */
+    private HtmlReport(RunRecord run, UnitSystem units, Interpreter in) {
+        this.run = run;
+        this.units = units;
+        this.in = in;
+        words = new Words(in);
+        blocks = new HtmlBlocks(run, in);
+    }
+
+    /** The page in English; write it as UTF-8. */
     public static String page(RunRecord run, UnitSystem units) {
-        boolean invalid = run.grade().verdict() == Verdict.INVALID;
-        String title = invalid ? "Stand ticket" : "Acceptance test";
+        return page(run, units, Texts.in(Language.EN));
+    }
+
+    /** The page in the language of the texts; write it as UTF-8. What of the record has no words in it stands in English. */
+    public static String page(RunRecord run, UnitSystem units, Texts texts) {
+        return page(run, units, new Interpreter(texts));
+    }
+
+    /** The same; the interpreter tells afterwards what of the record it left in English. */
+    public static String page(RunRecord run, UnitSystem units, Interpreter in) {
+        return new HtmlReport(run, units, in).page();
+    }
+
+    private String page() {
         Tag head = Tag.of("head")
                 .add(Tag.of("meta").set("charset", "utf-8"))
                 .add(Tag.of("meta").set("name", "viewport").set("content", "width=device-width, initial-scale=1"))
                 .add(Tag.withText(
                         "title",
-                        Words.verdict(run.grade().verdict()) + ": "
-                                + run.subject().modelTitle() + ", serial "
-                                + Words.given(run.subject().serial())))
+                        in.say(
+                                "technician.page",
+                                words.verdict(run.grade().verdict()),
+                                run.subject().modelTitle(),
+                                words.given(run.subject().serial()))))
                 .add(Tag.style(STYLE));
-        Tag sheet = Tag.of("main").add(header(run, title));
-        if (run.subject().practice()) {
-            sheet.add(Tag.withText("p", Words.PRACTICE).set("class", "practice"));
-        }
-        if (Words.manual(run)) {
-            sheet.add(Tag.withText("p", Words.MANUAL).set("class", "practice"));
-        }
-        sheet.add(HtmlBlocks.verdict(run), HtmlBlocks.unit(run));
-        if (invalid) {
-            sheet.add(Tag.withText("p", Words.NOTHING_SAID).set("class", "nothing-said"));
-        }
-        sheet.add(invalid ? standFirst(run, units) : unitFirst(run, units));
-        if (run.grade().verdict() != Verdict.NOT_TESTED) {
-            sheet.add(findings(run, units));
-        }
-        sheet.add(HtmlBlocks.complaint(run));
-        sheet.add(HtmlBlocks.identity(run), HtmlBlocks.foot(run));
-        Numbers numbers = new Numbers(run, units);
-        if (!numbers.isEmpty()) {
-            sheet.add(numbers.draw());
-        }
-        Tag html = Tag.of("html").set("lang", "en").add(head, Tag.of("body").add(sheet));
+        Tag html = Tag.of("html")
+                .set("lang", in.language().code())
+                .add(head, Tag.of("body").add(sheet()));
         return "<!DOCTYPE html>\n" + html;
     }
 
-    private static Tag header(RunRecord run, String title) {
+    private Tag sheet() {
+        boolean invalid = run.grade().verdict() == Verdict.INVALID;
+        Tag sheet = Tag.of("main").add(header(invalid ? "technician.ticket" : "technician.test"));
+        if (run.subject().practice()) {
+            sheet.add(Tag.withText("p", words.practice()).set("class", "practice"));
+        }
+        if (Words.manual(run)) {
+            sheet.add(Tag.withText("p", words.byHand()).set("class", "practice"));
+        }
+        sheet.add(blocks.verdict(), blocks.unit());
+        if (invalid) {
+            sheet.add(Tag.withText("p", words.nothingSaid()).set("class", "nothing-said"));
+        }
+        sheet.add(invalid ? standFirst() : unitFirst());
+        if (run.grade().verdict() != Verdict.NOT_TESTED) {
+            sheet.add(findings());
+        }
+        sheet.add(blocks.complaint());
+        sheet.add(blocks.identity(), blocks.foot());
+        Numbers numbers = new Numbers(run, units, in);
+        if (!numbers.isEmpty()) {
+            sheet.add(numbers.draw());
+        }
+        return sheet.add(blocks.leftInEnglish());
+    }
+
+    private Tag header(String title) {
         return Tag.of("header")
                 .add(Tag.withText("span", "Pumpwright"))
-                .add(Tag.withText("b", title))
-                .add(Tag.withText("span", "record " + run.id()));
+                .add(Tag.withText("b", in.say(title)))
+                .add(Tag.withText("span", in.say("technician.record_number", run.id())));
     }
 
-    private static List<Tag> unitFirst(RunRecord run, UnitSystem units) {
-        Tag reasons = HtmlBlocks.reasons(run.grade());
-        Tag next = HtmlBlocks.next(run);
-        Tag checks = HtmlBlocks.standChecks(run.grade());
+    private List<Tag> unitFirst() {
+        Tag reasons = blocks.reasons();
+        Tag next = blocks.next();
+        Tag checks = blocks.standChecks();
         if (run.grade().verdict() == Verdict.NOT_TESTED) {
             // There is no verdict: what was read is what the run was made for.
-            List<Tag> blocks = new ArrayList<>(List.of(reasons, measured(run, units)));
-            blocks.addAll(findings(run, units));
-            blocks.addAll(List.of(next, checks.set("class", "checks wide")));
-            return blocks;
+            List<Tag> parts = new ArrayList<>(List.of(reasons, measured()));
+            parts.addAll(findings());
+            parts.addAll(List.of(next, checks.set("class", "checks wide")));
+            return parts;
         }
         if (run.grade().causes().isEmpty()) {
-            return List.of(reasons, measured(run, units), next, checks.set("class", "checks wide"));
+            return List.of(reasons, measured(), next, checks.set("class", "checks wide"));
         }
-        Tag left = Tag.of("div").add(next, HtmlBlocks.causes(run.grade()));
-        return List.of(reasons, measured(run, units), Tag.of("div", "columns").add(left, checks));
+        Tag left = Tag.of("div").add(next, blocks.causes());
+        return List.of(reasons, measured(), Tag.of("div", "columns").add(left, checks));
     }
 
-    private static List<Tag> findings(RunRecord run, UnitSystem units) {
-        FindingTable findings = new FindingTable(run, units);
+    private List<Tag> findings() {
+        FindingTable findings = new FindingTable(run, units, in);
         return findings.isEmpty() ? List.of() : List.of(findings.draw());
     }
 
-    private static List<Tag> standFirst(RunRecord run, UnitSystem units) {
+    private List<Tag> standFirst() {
         return List.of(
-                HtmlBlocks.reasons(run.grade()),
-                HtmlBlocks.next(run),
-                HtmlBlocks.standChecks(run.grade()).set("class", "checks wide"),
-                Tag.withText("h2", "Readings, only to find what is wrong with the stand"),
-                measured(run, units));
+                blocks.reasons(),
+                blocks.next(),
+                blocks.standChecks().set("class", "checks wide"),
+                Tag.withText("h2", in.say("technician.readings_of_the_stand")),
+                measured());
     }
 
-    private static Tag measured(RunRecord run, UnitSystem units) {
-        FeaturePrinter printer = new FeaturePrinter(units);
+    private Tag measured() {
+        FeaturePrinter printer = new FeaturePrinter(units, in);
         Tag block = Tag.of("section", "measured");
         List<SweepLine> lines = SweepLine.of(run);
         if (lines.isEmpty() || !Words.speaksOfTheUnit(run.grade().verdict())) {
-            return block.add(ReadingTable.draw(run, units)).add(limits(run, units));
+            return block.add(ReadingTable.draw(run, units, in)).add(limits());
         }
-        SweepChart flow = new SweepChart(Feature.Kind.FLOW, printer, lines);
-        SweepChart amps = new SweepChart(Feature.Kind.MOTOR_AMPS, printer, lines);
+        SweepChart flow = new SweepChart(Feature.Kind.FLOW, printer, lines, in);
+        SweepChart amps = new SweepChart(Feature.Kind.MOTOR_AMPS, printer, lines, in);
         if (!flow.isEmpty() && !amps.isEmpty()) {
-            block.add(Tag.of("div", "charts").add(flow.draw(430, 200), amps.draw(290, 200)), Legend.draw());
+            block.add(Tag.of("div", "charts").add(flow.draw(430, 200), amps.draw(290, 200)), Legend.draw(in));
         }
-        block.add(new PointTable(printer, run, lines).draw())
-                .add(Tag.withText("p", FOOTNOTE).set("class", "small"));
-        return block.add(limits(run, units));
+        block.add(new PointTable(printer, run, lines, in).draw())
+                .add(Tag.withText("p", in.say("points.footnote")).set("class", "small"));
+        return block.add(limits());
     }
 
-    private static List<Tag> limits(RunRecord run, UnitSystem units) {
-        LimitTable limits = new LimitTable(run, units);
+    private List<Tag> limits() {
+        LimitTable limits = new LimitTable(run, units, in);
         return limits.isEmpty() || !Words.speaksOfTheUnit(run.grade().verdict()) ? List.of() : List.of(limits.draw());
     }
 

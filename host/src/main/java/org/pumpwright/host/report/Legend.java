@@ -3,6 +3,7 @@ package org.pumpwright.host.report;
 import java.util.List;
 import org.pumpwright.host.report.draw.Marker;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
 
 /** What the lines and shapes of the charts mean, drawn with the same styles. Thread-safe. */
 final class Legend {
@@ -12,7 +13,7 @@ final class Legend {
 
     private Legend() {}
 
-    static Tag draw() {
+    static Tag draw(Interpreter in) {
         return Tag.of("p", "legend")
                 .add(List.of(
                         entry(
@@ -21,12 +22,12 @@ final class Legend {
                                         .set("y", 2)
                                         .set("width", 28)
                                         .set("height", 10),
-                                "healthy range"),
-                        entry(line("mean"), "its mean"),
-                        entry(line("up"), "way up"),
-                        entry(line("down"), "way down"),
-                        entry(shape(Marker.DIAMOND, "point open"), "first point again"),
-                        entry(shape(Marker.DISC, "point"), "judged: large"),
+                                in.say("legend.healthy")),
+                        entry(line("mean"), in.say("legend.mean")),
+                        entry(line("up"), in.say("legend.up")),
+                        entry(line("down"), in.say("legend.down")),
+                        entry(shape(Marker.DIAMOND, "point open"), in.say("legend.again")),
+                        entry(shape(Marker.DISC, "point"), in.say("legend.judged")),
                         entry(
                                 Tag.of("g")
                                         .add(Marker.TRIANGLE_DOWN
@@ -35,8 +36,8 @@ final class Legend {
                                         .add(Marker.TRIANGLE_UP
                                                 .at(22, MIDDLE, SIZE)
                                                 .set("class", "point fail")),
-                                "fails low, high"),
-                        entry(shape(Marker.SQUARE, "point near"), "near a limit")));
+                                in.say("legend.fails")),
+                        entry(shape(Marker.SQUARE, "point near"), in.say("legend.near"))));
     }
 
     private static Tag entry(Tag sign, String words) {

@@ -6,17 +6,18 @@ import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
 
 /** What was held against limits other than the healthy range: limits of function and of single readings. Thread-safe. */
 final class LimitTable {
-    private static final String TITLE = "Other limits";
-
     private final FeaturePrinter printer;
+    private final Interpreter in;
     private final Verdict verdict;
     private final List<FeatureJudgement> features;
 
-    LimitTable(RunRecord run, UnitSystem units) {
-        printer = new FeaturePrinter(units);
+    LimitTable(RunRecord run, UnitSystem units, Interpreter in) {
+        printer = new FeaturePrinter(units, in);
+        this.in = in;
         verdict = run.grade().verdict();
         features = run.grade().features().stream()
                 .filter(feature -> feature.limits().centre().isEmpty())
@@ -30,25 +31,25 @@ final class LimitTable {
     Tag draw() {
         Tag head = Tag.of("tr")
                 .add(
-                        words("th", "what"),
-                        Tag.withText("th", "measured ± U"),
-                        Tag.withText("th", "limits"),
-                        words("th", "set of limits"),
-                        words("th", "result"));
+                        words("th", in.say("limits.what")),
+                        Tag.withText("th", in.say("limits.measured")),
+                        Tag.withText("th", in.say("limits.limits")),
+                        words("th", in.say("limits.set")),
+                        words("th", in.say("limits.result")));
         Tag body = Tag.of("tbody");
         for (FeatureJudgement feature : features) {
             String unit = printer.unit(feature.feature().unit());
             body.add(Tag.of("tr")
                     .add(
-                            words("td", feature.feature().words()),
+                            words("td", in.stored(feature.feature().words())),
                             Tag.withText("td", printer.withUncertainty(feature, "±") + " " + unit),
                             Tag.withText("td", printer.limits(feature) + " " + unit),
-                            words("td", feature.limits().set()),
+                            words("td", in.stored(feature.limits().set())),
                             words("td", printer.decision(feature, verdict))));
         }
         return Tag.of("section", "limits")
                 .add(
-                        Tag.withText("h2", TITLE),
+                        Tag.withText("h2", in.say("limits.title")),
                         Tag.of("table", "findings").add(Tag.of("thead").add(head), body));
     }
 
@@ -57,7 +58,7 @@ final class LimitTable {
     }
 
     void addTo(TextPage page) {
-        page.blank().line(TITLE);
+        page.blank().line(in.say("limits.title"));
         for (FeatureJudgement feature : features) {
             String unit = printer.unit(feature.feature().unit());
             page.wrapped(

@@ -7,6 +7,7 @@ import java.util.function.DoubleFunction;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.text.Interpreter;
 import org.pumpwright.host.trace.ChannelRole;
 import org.pumpwright.host.trace.PointMark;
 import org.pumpwright.host.trace.Sample;
@@ -28,8 +29,6 @@ record PlainReading(
         OptionalDouble voltsAtPins,
         OptionalDouble supplyAmps,
         OptionalDouble outletPascals) {
-    private static final String NOT_MEASURED = "not measured";
-
     static List<PlainReading> of(RunRecord run) {
         Trace trace = run.trace();
         return trace.points().stream()
@@ -48,20 +47,20 @@ record PlainReading(
                 mean(trace, samples, ChannelRole.OUTLET_PRESSURE));
     }
 
-    String voltsWords() {
-        return words(voltsAtPins, volts -> String.format(Locale.ROOT, "%.2f V", volts));
+    String voltsWords(Interpreter in) {
+        return words(in, voltsAtPins, volts -> String.format(Locale.ROOT, "%.2f V", volts));
     }
 
-    String ampsWords() {
-        return words(supplyAmps, amps -> String.format(Locale.ROOT, "%.2f A", amps));
+    String ampsWords(Interpreter in) {
+        return words(in, supplyAmps, amps -> String.format(Locale.ROOT, "%.2f A", amps));
     }
 
-    String pressureWords(UnitSystem units) {
-        return words(outletPascals, pascals -> new Pressure(pascals).print(units));
+    String pressureWords(UnitSystem units, Interpreter in) {
+        return words(in, outletPascals, pascals -> new Pressure(pascals).print(units));
     }
 
-    private static String words(OptionalDouble value, DoubleFunction<String> print) {
-        return value.isPresent() ? print.apply(value.getAsDouble()) : NOT_MEASURED;
+    private static String words(Interpreter in, OptionalDouble value, DoubleFunction<String> print) {
+        return value.isPresent() ? print.apply(value.getAsDouble()) : in.say("readings.not_measured");
     }
 
     private static double flow(Trace trace, List<Sample> samples) {

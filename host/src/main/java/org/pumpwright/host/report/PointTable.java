@@ -6,29 +6,37 @@ import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
 
 /** Every value of a run in one table, one row a point; the judged ones in bold. Thread-safe. */
 final class PointTable {
     private final FeaturePrinter printer;
+    private final Interpreter in;
     private final RunRecord run;
     private final List<SweepLine> lines;
 
-    PointTable(FeaturePrinter printer, RunRecord run, List<SweepLine> lines) {
+    PointTable(FeaturePrinter printer, RunRecord run, List<SweepLine> lines, Interpreter in) {
+        this.in = in;
         this.printer = printer;
         this.run = run;
         this.lines = lines;
     }
 
     Tag draw() {
-        Tag groups = Tag.of("tr").add(head("point", 3));
-        Tag columns = Tag.of("tr").add(head("leg", 1).set("class", "words"), head("drive", 1), head("V eff.", 1));
+        Tag groups = Tag.of("tr").add(head(in.say("points.point"), 3));
+        Tag columns = Tag.of("tr")
+                .add(
+                        head(in.say("points.leg"), 1).set("class", "words"),
+                        head(in.say("points.drive"), 1),
+                        head(in.say("points.volts"), 1));
         for (Feature.Kind kind : SweepLine.KINDS) {
-            groups.add(head(kind.words() + ", " + printer.unit(kind), 4).set("class", "group"));
+            groups.add(
+                    head(in.stored(kind.words()) + ", " + printer.unit(kind), 4).set("class", "group"));
             columns.add(
-                    head("measured", 1).set("class", "group"),
-                    head("healthy range", 1),
-                    head("from mean ± U, %", 1),
-                    head("result", 1).set("class", "words"));
+                    head(in.say("points.measured"), 1).set("class", "group"),
+                    head(in.say("points.healthy"), 1),
+                    head(in.say("points.from_mean"), 1),
+                    head(in.say("points.result"), 1).set("class", "words"));
         }
         Tag body = Tag.of("tbody");
         lines.forEach(line -> body.add(row(line)));
@@ -38,7 +46,7 @@ final class PointTable {
     private Tag row(SweepLine line) {
         Tag row = Tag.of("tr", line.judged() ? "judged" : "shown");
         row.add(
-                cell(line.point().map(Words::leg).orElse("-"), "words"),
+                cell(line.point().map(new Words(in)::leg).orElse("-"), "words"),
                 cell(line.duty().print(), ""),
                 cell(printer.volts(line.effectiveVolts()), ""));
         for (Feature.Kind kind : SweepLine.KINDS) {

@@ -13,6 +13,7 @@ import org.pumpwright.host.report.draw.Marker;
 import org.pumpwright.host.report.draw.SvgChart;
 import org.pumpwright.host.report.draw.SvgChart.Spot;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
 import org.pumpwright.host.trace.Leg;
 
 /**
@@ -26,10 +27,12 @@ final class SweepChart {
 
     private final Feature.Kind kind;
     private final FeaturePrinter printer;
+    private final Interpreter in;
     private final List<SweepLine> lines;
 
     /** The chart of the lines that have this quantity. */
-    SweepChart(Feature.Kind kind, FeaturePrinter printer, List<SweepLine> lines) {
+    SweepChart(Feature.Kind kind, FeaturePrinter printer, List<SweepLine> lines, Interpreter in) {
+        this.in = in;
         this.kind = kind;
         this.printer = printer;
         this.lines =
@@ -49,13 +52,14 @@ final class SweepChart {
                 .orElse(0);
         SvgChart chart = new SvgChart(width, height, Axis.toCover(volts, 7), Axis.toCover(shown(largest), 5));
         chart.area(band(), "band");
-        chart.grid("effective volts at the unit, V", kind.words() + ", " + printer.unit(kind));
+        String quantity = in.stored(kind.words());
+        chart.grid(in.say("chart.volts"), quantity + ", " + printer.unit(kind));
         chart.line(inOrderOfVolts(f -> f.centre()), "mean");
         chart.line(leg(Leg.UP), "up").line(wayDown(), "down");
         judgements().forEach(f -> chart.errorBar(measured(f), shown(expanded(f))));
         inDrawingOrder().forEach(line -> addPoint(chart, line));
         addNotes(chart);
-        return chart.draw(kind.words() + " over effective volts; the table below has the values");
+        return chart.draw(in.say("chart.title", quantity));
     }
 
     /** What matters most is drawn last and so lies on top. */
@@ -96,7 +100,7 @@ final class SweepChart {
         if (isOutsider(feature)) {
             chart.note(measured(feature), low(line), feature.feature().duty().print() + words(feature.decision()));
         } else if (line.leg().equals(Optional.of(Leg.REPEAT))) {
-            chart.note(measured(feature), low(line), "repeat");
+            chart.note(measured(feature), low(line), in.say("chart.repeat"));
         }
     }
 
@@ -113,11 +117,11 @@ final class SweepChart {
         };
     }
 
-    private static String words(FeatureJudgement.Decision decision) {
+    private String words(FeatureJudgement.Decision decision) {
         return switch (decision) {
-            case LOW -> " LOW";
-            case HIGH -> " HIGH";
-            case NEAR_LOW, NEAR_HIGH -> " near limit";
+            case LOW -> " " + in.say("chart.low");
+            case HIGH -> " " + in.say("chart.high");
+            case NEAR_LOW, NEAR_HIGH -> " " + in.say("chart.near");
             case INSIDE -> "";
         };
     }

@@ -8,6 +8,7 @@ import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.grade.cause.Cause;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.text.Interpreter;
 
 /** A run for the technician at the terminal: 80 columns of plain ASCII. Thread-safe. */
 public final class TextReport {
@@ -25,58 +26,60 @@ public final class TextReport {
      */
     public static String page(RunRecord run, UnitSystem units, boolean numbers) {
         TextPage page = new TextPage();
-        head(page, run);
-        verdict(page, run);
+        Interpreter in = Interpreter.english();
+        Words words = new Words(in);
+        head(page, words, run);
+        verdict(page, words, run);
         reasons(page, run.grade());
-        new TextTable(page, units).add(run);
+        new TextTable(page, units, in).add(run);
         causes(page, run.grade());
-        page.blank().wrapped("NEXT: ", Words.next(run));
-        Words.complaint(run).ifPresent(complaint -> page.wrapped("", complaint));
-        LimitTable limits = new LimitTable(run, units);
+        page.blank().wrapped("NEXT: ", words.next(run));
+        words.complaint(run).ifPresent(complaint -> page.wrapped("", complaint));
+        LimitTable limits = new LimitTable(run, units, in);
         if (!limits.isEmpty() && Words.speaksOfTheUnit(run.grade().verdict())) {
             limits.addTo(page);
         }
-        FindingTable findings = new FindingTable(run, units);
+        FindingTable findings = new FindingTable(run, units, in);
         if (!findings.isEmpty()) {
             findings.addTo(page);
         }
         standChecks(page, run.grade());
-        Numbers behind = new Numbers(run, units);
+        Numbers behind = new Numbers(run, units, in);
         if (numbers && !behind.isEmpty()) {
             behind.addTo(page);
         }
-        foot(page, run);
+        foot(page, words, run);
         return page.toString();
     }
 
-    private static void head(TextPage page, RunRecord run) {
+    private static void head(TextPage page, Words words, RunRecord run) {
         if (run.subject().practice()) {
-            page.rule('*').line("*** " + Words.PRACTICE).rule('*');
+            page.rule('*').line("*** " + words.practice()).rule('*');
         }
         if (Words.manual(run)) {
-            page.rule('*').line("*** " + Words.MANUAL).rule('*');
+            page.rule('*').line("*** " + words.byHand()).rule('*');
         }
         page.wrapped(
                 "Unit    ",
                 run.subject().modelTitle() + ", serial "
-                        + Words.given(run.subject().serial()));
+                        + words.given(run.subject().serial()));
         page.wrapped(
                 "Test    ",
                 Words.startedAt(run) + ", technician "
-                        + Words.given(run.subject().technician()));
-        page.wrapped("Record  ", run.id() + ", " + Words.runs(run));
+                        + words.given(run.subject().technician()));
+        page.wrapped("Record  ", run.id() + ", " + words.runs(run));
     }
 
-    private static void verdict(TextPage page, RunRecord run) {
+    private static void verdict(TextPage page, Words words, RunRecord run) {
         Grade grade = run.grade();
-        String word = Words.verdict(grade.verdict());
+        String word = words.verdict(grade.verdict());
         String edge = "+" + "=".repeat(word.length() + 6) + "+";
         page.blank().line(edge);
         page.line("|   " + word + "   |  " + grade.verdict().words());
         page.line(edge);
-        Words.reservations(run).forEach(reservation -> page.wrapped("  ! ", reservation));
+        words.reservations(run).forEach(reservation -> page.wrapped("  ! ", reservation));
         if (grade.verdict() == Verdict.INVALID) {
-            page.wrapped("", Words.NOTHING_SAID);
+            page.wrapped("", words.nothingSaid());
         }
     }
 
@@ -110,19 +113,19 @@ public final class TextReport {
         }
     }
 
-    private static void foot(TextPage page, RunRecord run) {
+    private static void foot(TextPage page, Words words, RunRecord run) {
         page.blank();
-        page.wrapped("Curve   ", Words.curve(run));
+        page.wrapped("Curve   ", words.curve(run));
         if (Words.speaksOfTheUnit(run.grade().verdict())) {
-            page.wrapped("Rule    ", Words.given(run.grade().rule()));
+            page.wrapped("Rule    ", words.rule(run));
         }
-        page.wrapped("Rules   ", run.rules().orElse("none of the shop for this kind of unit"));
-        page.wrapped("Plan    ", run.plan() + ", " + Words.length(run) + ", " + Words.conditions(run));
-        page.wrapped("Stand   ", run.stand().title() + ", board " + Words.board(run));
+        page.wrapped("Rules   ", words.rules(run));
+        page.wrapped("Plan    ", run.plan() + ", " + words.length(run) + ", " + words.conditions(run));
+        page.wrapped("Stand   ", run.stand().title() + ", board " + words.board(run));
         page.wrapped("Program ", run.software());
-        page.blank().wrapped("", Words.HOSES).wrapped("", Words.WARRANTY);
+        page.blank().wrapped("", words.hoses()).wrapped("", words.warranty());
         if (run.subject().practice()) {
-            page.line("*** " + Words.PRACTICE);
+            page.line("*** " + words.practice());
         }
     }
 }

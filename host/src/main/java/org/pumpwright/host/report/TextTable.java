@@ -6,17 +6,22 @@ import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.text.Interpreter;
 
 /** The judged features as lines of text, each with a strip that shows where it lies. Confined to one thread. */
 final class TextTable {
     private final TextPage page;
     private final UnitSystem units;
     private final FeaturePrinter printer;
+    private final Interpreter in;
+    private final Words words;
 
-    TextTable(TextPage page, UnitSystem units) {
+    TextTable(TextPage page, UnitSystem units, Interpreter in) {
+        this.in = in;
+        words = new Words(in);
         this.page = page;
         this.units = units;
-        this.printer = new FeaturePrinter(units);
+        this.printer = new FeaturePrinter(units, in);
     }
 
     void add(RunRecord run) {
@@ -61,7 +66,7 @@ final class TextTable {
     private void addReadings(RunRecord run) {
         List<PlainReading> readings = PlainReading.of(run);
         if (readings.isEmpty()) {
-            page.line("No point of the plan was finished, so there are no readings.");
+            page.line(in.say("readings.none"));
             return;
         }
         page.line("Plain readings; nothing was judged on them");
@@ -71,13 +76,13 @@ final class TextTable {
 
     private void addReading(PlainReading reading) {
         page.line(reading(
-                Words.leg(reading.point().leg()),
+                words.leg(reading.point().leg()),
                 reading.point().commanded().print(),
                 printer.flow(reading.flowM3PerSecond()),
-                reading.voltsWords(),
-                reading.ampsWords(),
-                reading.pressureWords(units)));
-        String flaws = Words.flaws(reading.point());
+                reading.voltsWords(in),
+                reading.ampsWords(in),
+                reading.pressureWords(units, in)));
+        String flaws = words.flaws(reading.point());
         if (!flaws.isEmpty()) {
             page.line(" ".repeat(9) + flaws.substring(2));
         }

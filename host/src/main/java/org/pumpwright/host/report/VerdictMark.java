@@ -8,15 +8,21 @@ import org.pumpwright.host.report.draw.Tag;
  * The sign of a verdict: one outline each, so that it is known without colour and without reading. Colours, in the style
  * sheet, are those of Okabe and Ito, told apart by most people with a colour deficiency. Thread-safe.
  */
-final class VerdictMark {
+public final class VerdictMark {
     private VerdictMark() {}
 
     /** The style class that carries the verdict's colour. */
-    static String styleClass(Verdict verdict) {
-        return "is-" + verdict.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    public static String styleClass(Verdict verdict) {
+        return "is-" + word(verdict).replace('_', '-');
     }
 
-    static Tag draw(Verdict verdict) {
+    /** The verdict as it stands in the keys of texts. */
+    static String word(Verdict verdict) {
+        return verdict.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The sign; the style sheet gives it its colour. */
+    public static Tag draw(Verdict verdict) {
         Tag svg = Tag.of("svg", "mark").set("viewBox", "0 0 100 100").set("aria-hidden", "true");
         return switch (verdict) {
             case PASS ->

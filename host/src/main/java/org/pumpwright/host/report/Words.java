@@ -10,43 +10,56 @@ import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
+import org.pumpwright.host.text.Interpreter;
 import org.pumpwright.host.trace.Leg;
 import org.pumpwright.host.trace.PointMark;
 import org.pumpwright.host.trace.Sample;
 
-/** Sentences and figures that every paper shares. Thread-safe. */
+/** Sentences and figures that every paper of a run shares, in the language of one page. Thread-safe. */
 final class Words {
-    static final String WARRANTY = "The stand measures; a person decides on warranty.";
-    static final String HOSES =
-            "Before you loosen a hose: drive off, gauge at zero. Never feel for a leak with your hand.";
-    static final String PRACTICE = "PRACTICE - simulated or invented unit, not a test of a real part";
-    static final String MANUAL = "MANUAL - NOT GRADED";
-
     /** Runs by hand carry the label of this plan, whatever its version. */
     private static final String MANUAL_PLAN = "manual v";
 
-    private static final String ADVICE = "advice only: too few known-good units stand behind the curve";
-    static final String NOTHING_SAID =
-            "Nothing on this paper speaks for or against the unit. Do not tag, return, repair or claim on it.";
-
-    private static final String SIMULATED_CURVE = "the curve is of simulated units: for practice only";
-
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm xxx", Locale.ROOT);
 
-    private Words() {}
+    private final Interpreter in;
 
-    static String verdict(Verdict verdict) {
-        return verdict.name().replace('_', ' ');
+    Words(Interpreter in) {
+        this.in = in;
+    }
+
+    String warranty() {
+        return in.say("technician.warranty");
+    }
+
+    String hoses() {
+        return in.say("technician.hoses");
+    }
+
+    String practice() {
+        return in.say("technician.practice");
+    }
+
+    String byHand() {
+        return in.say("technician.manual");
+    }
+
+    String nothingSaid() {
+        return in.say("technician.nothing_said");
+    }
+
+    String verdict(Verdict verdict) {
+        return in.say("technician.verdict." + VerdictMark.word(verdict));
     }
 
     /** What weakens the verdict, whatever it is. */
-    static List<String> reservations(RunRecord run) {
+    List<String> reservations(RunRecord run) {
         List<String> found = new ArrayList<>();
         if (run.grade().advisory()) {
-            found.add(ADVICE);
+            found.add(in.say("technician.advice"));
         }
         if (!run.subject().practice() && run.curve().map(CurveUsed::simulated).orElse(false)) {
-            found.add(SIMULATED_CURVE);
+            found.add(in.say("technician.simulated_curve"));
         }
         return found;
     }
@@ -56,57 +69,67 @@ final class Words {
         return run.plan().startsWith(MANUAL_PLAN);
     }
 
-    /** The text, or words that say it is missing. */
-    static String given(String text) {
-        return text.isBlank() ? "not given" : text;
+    /** The text as it was typed, or words that say it is missing. */
+    String given(String text) {
+        return text.isBlank() ? in.say("technician.not_given") : text;
     }
 
-    /** The text with exactly one full stop at its end, whoever wrote it. */
-    static String sentence(String text) {
-        String bare = text.strip();
+    /** The rule by which the run was judged, or words that say it is missing. */
+    String rule(RunRecord run) {
+        return given(in.stored(run.grade().rule()));
+    }
+
+    String rules(RunRecord run) {
+        return run.rules().orElse(in.say("technician.no_rules"));
+    }
+
+    /** The stored sentence with exactly one full stop at its end, whoever wrote it. */
+    String sentence(String stored) {
+        String bare = in.stored(stored).strip();
         return bare.endsWith(".") || bare.endsWith("?") || bare.endsWith("!") ? bare : bare + ".";
     }
 
-    static String next(RunRecord run) {
+    String next(RunRecord run) {
         if (!run.grade().nextTest().isBlank()) {
             return sentence(run.grade().nextTest());
         }
         return switch (run.grade().verdict()) {
-            case PASS ->
-                "nothing more on the stand. If the complaint remains, look at the planter: volts at the plug"
-                        + " under load, strainer, air in the suction, the calibration number typed in.";
-            case FAIL, INCONCLUSIVE, INVALID, NOT_TESTED -> "not given";
+            case PASS -> in.say("technician.next_after_pass");
+            case FAIL, INCONCLUSIVE, INVALID, NOT_TESTED -> in.say("technician.not_given");
         };
     }
 
     /** Which run this was, and which came before it: a unit that was tried again and again must show. */
-    static String runs(RunRecord run) {
+    String runs(RunRecord run) {
         Intake intake = run.intake();
-        String number = "run " + intake.attempt() + " for this matter";
-        String before = intake.earlierRuns().isEmpty() ? "" : ", after " + String.join(", ", intake.earlierRuns());
-        String decision = intake.decision().map(each -> ", " + each.words()).orElse("");
-        return number
+        String before = intake.earlierRuns().isEmpty()
+                ? ""
+                : in.say("technician.runs_before", String.join(", ", intake.earlierRuns()));
+        String decision =
+                intake.decision().map(each -> ", " + in.stored(each.words())).orElse("");
+        return in.say("technician.runs", intake.attempt())
                 + before
                 + decision
-                + run.regradedFrom().map(id -> ", graded again from " + id).orElse("");
+                + run.regradedFrom()
+                        .map(id -> in.say("technician.regraded", id))
+                        .orElse("");
+    }
+
+    /** What the customer said, or words that say it is missing. */
+    String complaintGiven(RunRecord run) {
+        return run.intake().complaint().map(in::stored).orElse(in.say("technician.not_given"));
     }
 
     /** Whether the complaint is explained; empty where none was given. */
-    static Optional<String> complaint(RunRecord run) {
+    Optional<String> complaint(RunRecord run) {
+        ComplaintAnswer explains = run.grade().explains();
         return run.intake()
                 .complaint()
-                .map(word -> "Explains the complaint \"" + word + "\": "
-                        + answer(run.grade().explains()) + ", "
-                        + sentence(run.grade().explains().why()));
-    }
-
-    private static String answer(ComplaintAnswer explains) {
-        return switch (explains.answer()) {
-            case YES -> "YES";
-            case PARTLY -> "PARTLY";
-            case NO -> "NO";
-            case NOT_ATTEMPTED -> "NOT ATTEMPTED";
-        };
+                .map(word -> in.say(
+                        "technician.explains",
+                        in.stored(word),
+                        in.say("technician.answer." + explains.answer().name().toLowerCase(Locale.ROOT)),
+                        sentence(explains.why())));
     }
 
     static String startedAt(RunRecord run) {
@@ -114,10 +137,10 @@ final class Words {
     }
 
     /** From the first to the last sample, by the board's clock. */
-    static String length(RunRecord run) {
+    String length(RunRecord run) {
         List<Sample> samples = run.trace().samples();
         if (samples.isEmpty()) {
-            return "no sample came";
+            return in.say("technician.no_sample");
         }
         long nanos =
                 samples.get(samples.size() - 1).boardNanos() - samples.get(0).boardNanos();
@@ -125,41 +148,38 @@ final class Words {
         return String.format(Locale.ROOT, "%d min %02d s", seconds / 60, seconds % 60);
     }
 
-    static String curve(CurveUsed curve) {
-        return String.format(
-                Locale.ROOT,
-                "%s, n = %d known-good units (%s), k = %.2f: %s",
+    private String curve(CurveUsed curve) {
+        return in.say(
+                "technician.curve",
                 curve.label(),
                 curve.units(),
-                curve.simulated() ? "simulated" : "measured",
-                curve.toleranceFactor(),
-                curve.coverage());
+                in.say(curve.simulated() ? "technician.curve.simulated" : "technician.curve.measured"),
+                String.format(Locale.ROOT, "%.2f", curve.toleranceFactor()),
+                in.stored(curve.coverage()));
     }
 
-    static String curve(RunRecord run) {
-        return run.curve().map(Words::curve).orElse("none for this unit and stand");
+    String curve(RunRecord run) {
+        return run.curve().map(this::curve).orElse(in.say("technician.no_curve"));
     }
 
-    static String conditions(RunRecord run) {
-        return String.format(
-                Locale.ROOT,
-                "model %s, driver %s at %.0f Hz, nozzle %s, fluid %s",
+    String conditions(RunRecord run) {
+        return in.say(
+                "technician.conditions.values",
                 run.conditions().model(),
                 run.conditions().driver(),
-                run.conditions().pwmHz(),
+                String.format(Locale.ROOT, "%.0f", run.conditions().pwmHz()),
                 run.conditions().nozzle(),
                 run.conditions().fluid());
     }
 
-    static String board(RunRecord run) {
+    String board(RunRecord run) {
         RunRecord.StandUsed stand = run.stand();
-        return String.format(
-                Locale.ROOT,
-                "%s %s, firmware %s, boot %08x",
+        return in.say(
+                "technician.board.values",
                 stand.board(),
                 given(stand.boardUniqueId()),
                 stand.firmware(),
-                stand.bootId());
+                String.format(Locale.ROOT, "%08x", stand.bootId()));
     }
 
     /** False where a paper may show no healthy range and no cause, because the run judges no unit. */
@@ -171,20 +191,17 @@ final class Words {
     }
 
     /** The leg of a point, and what was not as it should be there. */
-    static String leg(PointMark point) {
+    String leg(PointMark point) {
         return leg(point.leg()) + flaws(point);
     }
 
-    static String leg(Leg leg) {
-        return switch (leg) {
-            case UP -> "up";
-            case DOWN -> "down";
-            case REPEAT -> "repeat";
-        };
+    String leg(Leg leg) {
+        return in.say("points.leg." + leg.name().toLowerCase(Locale.ROOT));
     }
 
     /** What was not as it should be at a point, each after a comma. */
-    static String flaws(PointMark point) {
-        return (point.settled() ? "" : ", not settled") + (point.enoughPulses() ? "" : ", few pulses");
+    String flaws(PointMark point) {
+        return (point.settled() ? "" : ", " + in.say("points.not_settled"))
+                + (point.enoughPulses() ? "" : ", " + in.say("points.few_pulses"));
     }
 }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.pumpwright.host.datafile.DataFile;
@@ -16,19 +17,21 @@ import org.pumpwright.host.datafile.Node;
 
 /**
  * The texts of one language. A text is found by its key, such as {@code claim.decision}; {@code {}} stands where a value goes,
- * one for each in their order. Thread-safe.
+ * one for each in their order, or {@code {2}} where the second one goes. Thread-safe.
  */
 public final class Texts {
     private static final String FILE = "texts.yaml";
-    private static final String GAP = "{}";
     private static final Map<Language, Texts> ALL = load();
 
     private final Language language;
-    private final Map<String, String> byKey;
+    private final Map<String, Template> byKey;
+    private final Optional<Phrasebook> phrases;
 
-    private Texts(Language language, Map<String, String> byKey) {
+    /** @param english the texts that stored sentences were made with; empty for English itself */
+    private Texts(Language language, Map<String, Template> byKey, Optional<Texts> english) {
         this.language = language;
         this.byKey = Map.copyOf(byKey);
+        phrases = english.map(other -> new Phrasebook(other, this));
     }
 
     /** The texts in this language. */
@@ -57,28 +60,22 @@ public final class Texts {
      * @throws IllegalArgumentException when there is no such text, or it has another number of gaps: a fault of the program
      */
     public String say(String key, Object... values) {
-        String pattern = pattern(key);
-        StringBuilder said = new StringBuilder(pattern.length() + 32);
-        int from = 0;
-        for (Object value : values) {
-            int gap = pattern.indexOf(GAP, from);
-            if (gap < 0) {
-                throw new IllegalArgumentException(
-                        "text '%s' has fewer gaps than the %d values given".formatted(key, values.length));
-            }
-            said.append(pattern, from, gap).append(value);
-            from = gap + GAP.length();
+        Template template = template(key);
+        if (template.gaps() != values.length) {
+            throw new IllegalArgumentException("text '%s' has %s gaps than the %d values given"
+                    .formatted(key, template.gaps() < values.length ? "fewer" : "more", values.length));
         }
-        if (pattern.indexOf(GAP, from) >= 0) {
-            throw new IllegalArgumentException(
-                    "text '%s' has more gaps than the %d values given".formatted(key, values.length));
-        }
-        return said.append(pattern, from, pattern.length()).toString();
+        return template.filled(values);
     }
 
-    /** The text as it is in the file, with its gaps. */
-    String pattern(String key) {
-        String text = byKey.get(key);
+    /** An English sentence of a record in this language; empty where it has no words for all of it. */
+    Optional<String> translate(String english) {
+        return phrases.isPresent() ? phrases.get().translate(english) : Optional.of(english);
+    }
+
+    /** The text with its gaps. */
+    Template template(String key) {
+        Template text = byKey.get(key);
         if (text == null) {
             throw new IllegalArgumentException("there is no text '%s' in %s".formatted(key, language));
         }
@@ -101,11 +98,17 @@ public final class Texts {
 
     private static Map<Language, Texts> read(Node root) {
         Map<Language, Texts> texts = new EnumMap<>(Language.class);
+        Texts english = read(root, Language.EN, Optional.empty());
+        texts.put(Language.EN, english);
         for (Language language : Language.values()) {
-            Map<String, String> byKey = new HashMap<>();
-            root.keys().forEach(key -> byKey.put(key, root.at(key).text(language.code())));
-            texts.put(language, new Texts(language, byKey));
+            texts.computeIfAbsent(language, each -> read(root, each, Optional.of(english)));
         }
         return texts;
+    }
+
+    private static Texts read(Node root, Language language, Optional<Texts> english) {
+        Map<String, Template> byKey = new HashMap<>();
+        root.keys().forEach(key -> byKey.put(key, Template.of(root.at(key).text(language.code()))));
+        return new Texts(language, byKey, english);
     }
 }

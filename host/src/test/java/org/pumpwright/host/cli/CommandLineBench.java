@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.bench.Firmware;
@@ -22,10 +23,10 @@ import org.pumpwright.host.stand.wire.WireTiming;
 
 /** Runs the command line inside the test and keeps what it prints. */
 public final class CommandLineBench {
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T09:15:00Z"), ZoneOffset.ofHours(-6));
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T09:15:00Z"), ZoneOffset.ofHours(-6));
 
     /** Where a run goes that its folder does not take. */
-    final Path spare = temporary();
+    final Path spare;
 
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
@@ -39,9 +40,41 @@ public final class CommandLineBench {
         this(Firmware.root(), opener);
     }
 
+    /** With this environment, at this time, and a spare folder that may be no place to write. */
+    public CommandLineBench(Clock clock, Path spare, Map<String, String> environment) {
+        this.spare = spare;
+        workshop = new Workshop(
+                Firmware.root(),
+                spare,
+                clock,
+                new Stands(WireTiming.STANDARD, SerialPorts::open),
+                Reader.nullReader(),
+                false,
+                environment);
+    }
+
     CommandLineBench(Path home, Stands.SerialOpener opener) {
-        workshop =
-                new Workshop(home, spare, CLOCK, new Stands(WireTiming.STANDARD, opener), Reader.nullReader(), false);
+        spare = temporary();
+        workshop = new Workshop(
+                home,
+                spare,
+                CLOCK,
+                new Stands(WireTiming.STANDARD, opener),
+                Reader.nullReader(),
+                false,
+                environment(home));
+    }
+
+    /** Keys and records of tests lie beside no one's own. */
+    static Map<String, String> environment(Path home) {
+        String keys = temporary().toString();
+        return home.equals(Firmware.root())
+                ? Map.of(
+                        "PUMPWRIGHT_KEYS",
+                        keys,
+                        "PUMPWRIGHT_RECORDS",
+                        temporary().toString())
+                : Map.of("PUMPWRIGHT_KEYS", keys);
     }
 
     private static Path temporary() {

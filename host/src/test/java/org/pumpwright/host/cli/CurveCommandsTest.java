@@ -258,7 +258,13 @@ final class CurveCommandsTest {
         // Records are told apart by the time of their run.
         Clock later = Clock.offset(CommandLineBench.CLOCK, Duration.ofMinutes(10L * (2 * seed + run)));
         Workshop workshop = new Workshop(
-                home, where, later, new Stands(WireTiming.STANDARD, SerialPorts::open), Reader.nullReader(), false);
+                home,
+                where,
+                later,
+                new Stands(WireTiming.STANDARD, SerialPorts::open),
+                Reader.nullReader(),
+                false,
+                CommandLineBench.environment(Firmware.root()));
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         List<String> words = new ArrayList<>(List.of(
                 "practice",

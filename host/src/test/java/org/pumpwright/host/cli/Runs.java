@@ -79,6 +79,7 @@ final class Runs {
                 later,
                 new Stands(WireTiming.STANDARD, SerialPorts::open),
                 Reader.nullReader(),
-                false);
+                false,
+                CommandLineBench.environment(Firmware.root()));
     }
 }

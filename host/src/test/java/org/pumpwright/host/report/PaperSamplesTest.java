@@ -10,6 +10,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.text.Language;
+import org.pumpwright.host.text.Texts;
 
 /** Writes every kind of paper to {@code target/papers}, so that a person can look at them. */
 class PaperSamplesTest {
@@ -25,6 +27,9 @@ class PaperSamplesTest {
                 String text = TextReport.page(sample.getValue(), units, true);
                 Files.writeString(FOLDER.resolve(name + ".html"), html);
                 Files.writeString(FOLDER.resolve(name + ".txt"), text);
+                Files.writeString(
+                        FOLDER.resolve(name + "-es.html"),
+                        HtmlReport.page(sample.getValue(), units, Texts.in(Language.ES)));
                 assertThat(html).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
                 assertThat(html + text)
                         .as(name)

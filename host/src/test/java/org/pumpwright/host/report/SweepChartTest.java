@@ -15,11 +15,13 @@ import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.report.draw.SvgChart.Spot;
+import org.pumpwright.host.text.Interpreter;
 
 /** The drawing is 430 by 200: 0 V at x = 40, 14 V at x = 420; 0 gal/min at y = 166, 5 gal/min at y = 20. */
 class SweepChartTest {
     private static String draw(RunRecord run) {
-        return new SweepChart(Feature.Kind.FLOW, new FeaturePrinter(UnitSystem.US), SweepLine.of(run))
+        return new SweepChart(
+                        Feature.Kind.FLOW, new FeaturePrinter(UnitSystem.US), SweepLine.of(run), Interpreter.english())
                 .draw(430, 200)
                 .toString();
     }

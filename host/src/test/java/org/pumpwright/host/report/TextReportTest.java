@@ -7,8 +7,11 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.text.Interpreter;
 
 class TextReportTest {
+    private static final Words ENGLISH = new Words(Interpreter.english());
+
     private static String page(RunRecord run) {
         return TextReport.page(run, UnitSystem.US);
     }
@@ -56,7 +59,7 @@ class TextReportTest {
 
     @Test
     void practiceIsSaidAtTheBeginAndAtTheEnd() {
-        assertThat(page(SampleRecords.pass()).split(java.util.regex.Pattern.quote(Words.PRACTICE), -1))
+        assertThat(page(SampleRecords.pass()).split(java.util.regex.Pattern.quote(ENGLISH.practice()), -1))
                 .hasSize(3);
         assertThat(page(SampleRecords.real(SampleRecords.pass()))).doesNotContain("PRACTICE");
     }

@@ -3,7 +3,10 @@ package org.pumpwright.host.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class TextsTest {
     @Test
@@ -13,7 +16,17 @@ class TextsTest {
         assertThat(english.keys()).isNotEmpty().isEqualTo(spanish.keys());
         assertThat(english.keys())
                 .allSatisfy(
-                        key -> assertThat(gaps(spanish.pattern(key))).as(key).isEqualTo(gaps(english.pattern(key))));
+                        key -> assertThat(gaps(spanish.template(key))).as(key).isEqualTo(gaps(english.template(key))));
+    }
+
+    /** Which value each gap takes, in order: every value must have its gap. */
+    private static List<Integer> gaps(Template template) {
+        return template.order().stream().sorted().toList();
+    }
+
+    @Test
+    void gapsMayStandInAnotherOrder() {
+        assertThat(Template.of("{2} of {1}").filled("a", "b")).isEqualTo("b of a");
     }
 
     @Test
@@ -32,7 +45,14 @@ class TextsTest {
         assertThatThrownBy(() -> Texts.in(Language.EN).say("verdict.pass", 1)).hasMessageContaining("fewer gaps");
     }
 
-    private static int gaps(String pattern) {
-        return pattern.split("\\{\\}", -1).length - 1;
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void noTextPutsIntentOrFaultOnAPerson(Language language) {
+        Texts texts = Texts.in(language);
+        assertThat(texts.keys())
+                .allSatisfy(
+                        key -> assertThat(String.join(" ", texts.template(key).pieces()))
+                                .as(key)
+                                .doesNotContainPattern(ForbiddenWords.ANY));
     }
 }

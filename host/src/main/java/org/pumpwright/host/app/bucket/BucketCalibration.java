@@ -141,6 +141,11 @@ public final class BucketCalibration {
                 sheet.invented() || wishes.shop().invented() || wishes.simulated());
     }
 
+    /** Where the record of a test is kept. */
+    public Path file(BucketRecord record) {
+        return folder.resolve(record.id()).resolve("bucket.json");
+    }
+
     /**
      * Keeps the record, whole or not at all, then makes its papers beside it.
      *
@@ -149,7 +154,7 @@ public final class BucketCalibration {
     public Kept keep(BucketRecord record, UnitSystem units) throws RunRecordException {
         Path own = folder.resolve(record.id());
         Kept kept = new Kept(
-                own.resolve("bucket.json"),
+                file(record),
                 own.resolve("report.html"),
                 own.resolve("report.txt"),
                 own.resolve("label.html"),

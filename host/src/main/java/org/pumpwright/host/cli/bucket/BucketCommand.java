@@ -1,8 +1,12 @@
 package org.pumpwright.host.cli.bucket;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.OrderException;
@@ -10,9 +14,13 @@ import org.pumpwright.host.app.bucket.BucketCalibration;
 import org.pumpwright.host.app.bucket.SchemaCheck;
 import org.pumpwright.host.app.bucket.Sheet;
 import org.pumpwright.host.app.bucket.SheetFile;
+import org.pumpwright.host.app.record.Bookkeeper;
+import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.cli.ExitCode;
+import org.pumpwright.host.cli.RecordLines;
 import org.pumpwright.host.cli.Workshop;
 import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.record.BucketRecordFile;
 import org.pumpwright.host.record.RunRecordException;
 import picocli.CommandLine;
@@ -96,7 +104,7 @@ public final class BucketCommand implements Callable<Integer> {
         if (stand != null) {
             return new GuidedDesk(workshop, out, papers, guided, calibration).carryOut(stand);
         }
-        return finish(sheet(), calibration, false);
+        return finish(sheet(), calibration);
     }
 
     private Sheet sheet() throws OrderException, DataFileException {
@@ -112,25 +120,32 @@ public final class BucketCommand implements Callable<Integer> {
         return SheetFile.read(papers.bench, file, papers.units);
     }
 
-    private int finish(Sheet sheet, BucketCalibration calibration, boolean simulated)
+    private int finish(Sheet sheet, BucketCalibration calibration)
             throws OrderException, DataFileException, RunRecordException {
-        return finish(workshop, spec.commandLine().getOut(), papers, sheet, calibration, simulated);
+        return finish(workshop, spec.commandLine().getOut(), papers, sheet, calibration, false, Optional.empty());
     }
 
-    /** Works a sheet out, keeps it, shows it. */
+    /**
+     * Works a sheet out, keeps it, shows it, puts it on record.
+     *
+     * @param stand the stand it was made on; empty for one from a sheet
+     */
     static int finish(
             Workshop workshop,
             PrintWriter out,
             SheetOptions papers,
             Sheet sheet,
             BucketCalibration calibration,
-            boolean simulated)
+            boolean simulated,
+            Optional<String> stand)
             throws OrderException, DataFileException, RunRecordException {
         Sheet whole = papers.before == null
                 ? sheet
                 : sheet.withOtherState(
                         BucketRecordFile.read(papers.before).result().single().pulsesPerM3());
         BucketCalibration.Done done = calibration.work(whole, papers.wishes(workshop, simulated));
+        RecordBook book = papers.book(workshop);
+        Optional<String> notMarked = mark(book, done.record(), calibration, stand);
         BucketCalibration.Kept kept = calibration.keep(done.record(), papers.units);
         if (papers.json) {
             out.println(ResultJson.of(done.record(), kept));
@@ -145,6 +160,28 @@ public final class BucketCommand implements Callable<Integer> {
                 out.println("The certificate keeps to " + papers.dccSchema + ".");
             }
         }
+        enter(book, new RecordLines(out, papers.json), notMarked);
         return done.record().result().accepted() ? ExitCode.PASS : ExitCode.FAIL;
+    }
+
+    /** Marked before it is kept, so that it is not forgotten; why not, where that fails. */
+    private static Optional<String> mark(
+            RecordBook book, BucketRecord record, BucketCalibration calibration, Optional<String> stand) {
+        try {
+            book.markBucketTest(record.id(), calibration.file(record), stand);
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of("the test can't be marked: %s. Put it on record later: pumpwright record import %s."
+                    .formatted(e.getMessage(), calibration.file(record)));
+        }
+    }
+
+    private static void enter(RecordBook book, RecordLines lines, Optional<String> notMarked) {
+        try (Bookkeeper keeper = new Bookkeeper(book)) {
+            RecordBook.Entered entered = keeper.enter(List.of());
+            List<String> troubles = new ArrayList<>(notMarked.stream().toList());
+            troubles.addAll(entered.troubles());
+            lines.entered(new RecordBook.Entered(entered.ids(), entered.waiting(), troubles));
+        }
     }
 }

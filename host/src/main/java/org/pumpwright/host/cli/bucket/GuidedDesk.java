@@ -63,7 +63,8 @@ final class GuidedDesk {
                 out.println("Runs           " + test.runs());
                 out.println();
             }
-            return BucketCommand.finish(workshop, out, papers, test.sheet(), calibration, test.simulated());
+            return BucketCommand.finish(
+                    workshop, out, papers, test.sheet(), calibration, test.simulated(), Optional.of(stand(stand)));
         } finally {
             end.close();
         }
@@ -96,6 +97,11 @@ final class GuidedDesk {
         try (LineScale scale = new LineScale(SerialPorts.open(port, settings.baud()), settings)) {
             return guide.carryOut(order, Optional.of(scale), person, watcher(), stop, papers.units);
         }
+    }
+
+    /** The stand's own name: it may have been given by the path of its file. */
+    private String stand(String named) throws OrderException, DataFileException {
+        return workshop.shelf().stand(named).id();
     }
 
     private List<Duty> duties() throws OrderException {

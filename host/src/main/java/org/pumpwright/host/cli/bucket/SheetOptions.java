@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.bucket.BucketCalibration;
 import org.pumpwright.host.app.bucket.ShopFile;
+import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.cli.Workshop;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.quantity.UnitSystem;
@@ -88,6 +89,17 @@ final class SheetOptions {
 
     Path records(Workshop workshop) {
         return Optional.ofNullable(records).orElse(workshop.records().resolve("buckets"));
+    }
+
+    @Option(
+            names = "--store",
+            paramLabel = "ADDRESS",
+            description =
+                    "Database of the record: jdbc:postgresql://...; the file ledger.db beside the runs if not given.")
+    private @Nullable String store;
+
+    RecordBook book(Workshop workshop) throws OrderException {
+        return workshop.recordBook(Optional.ofNullable(records).orElse(workshop.records()), Optional.ofNullable(store));
     }
 
     BucketCalibration.Wishes wishes(Workshop workshop, boolean simulated)

@@ -1,135 +1,190 @@
 package org.pumpwright.host.record.ledger;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * Checks a chain from its first entry on: nothing changed, removed, put in between, put in another order or dated back.
- * Each entry is given in turn. What it cannot see is that the end was cut off: for that the head is compared with one written
- * down elsewhere. Confined to one thread.
+ * Checks everything that a store keeps: that nothing was changed, removed, put in between or put in another order, and that
+ * what is beside the entries is there and unchanged. Reads the store once; memory does not grow with the entries, and by at most
+ * 64 bytes for each attachment. Uses all processors. That the end of a chain was cut off can be seen only from heads that
+ * were written down. Thread-safe.
+ *
+ * <p>Every digest of every entry and attachment is computed. Signatures are checked where a stretch of entries that hold on to
+ * each other under one key ends; why that proves each entry of the stretch: {@code docs/reference/records.md}.
  */
 public final class Audit {
-    /** A clock that was set right by a few minutes is no back-dating (assumed). */
-    private static final Duration CLOCK_SLACK = Duration.ofMinutes(5);
+    private static final int AT_ONCE = 2000;
 
-    private static final int MOST_TROUBLES = 1000;
+    private final RecordStore store;
+    private final Keyring keys;
+    private final Heads heads;
+    private final Depth depth;
+    private final Findings findings = new Findings();
+    private final DigestSet beside = new DigestSet();
+    private final Set<Digest> changed = new TreeSet<>(Comparator.comparing(Digest::hex));
 
-    private final String chain;
-    private final Map<Digest, CheckingKey> keys;
-    private final List<Trouble> troubles = new ArrayList<>();
-    private long expected = 1;
-    private Digest prior = Digest.NOTHING;
-    private Instant latest = Instant.MIN;
-
-    /**
-     * An audit of one chain.
-     *
-     * @param keys the keys that were ever trusted, by their digest
-     */
-    public Audit(String chain, Map<Digest, CheckingKey> keys) {
-        this.chain = chain;
-        this.keys = Map.copyOf(keys);
+    /** Which signatures are checked. */
+    public enum Depth {
+        /** Those that prove all the others. */
+        PROVING_SIGNATURES,
+        /** Each one, about a fifth of a millisecond of one processor each. */
+        EVERY_SIGNATURE
     }
 
     /**
-     * Something that does not hold.
+     * Something that was found.
      *
-     * @param number the entry's place in the chain
-     * @param id the entry
+     * @param chain whose chain; empty when it belongs to none
+     * @param number the entry's place in the chain; 0 when it is no entry
+     * @param id the entry, empty when unknown
      * @param says what, in plain words
      */
-    public record Trouble(long number, String id, String says) {}
+    public record Trouble(String chain, long number, String id, String says) {}
 
-    /** Checks the next entry of the chain. */
-    public void next(RecordStore.Kept kept) {
-        String id = kept.entry().map(Entry::id).orElse("");
-        kept.trouble().ifPresent(says -> trouble(kept.number(), id, says));
-        kept.entry().ifPresent(this::next);
+    /**
+     * What an audit found.
+     *
+     * @param chains that were read
+     * @param entries how many were read
+     * @param attachments how many were read
+     * @param troubleCount how many troubles there are
+     * @param troubles the first thousand of them
+     * @param notices what is allowed but worth a look, such as an entry dated before the one ahead of it; the first thousand
+     */
+    public record Result(
+            List<String> chains,
+            long entries,
+            long attachments,
+            long troubleCount,
+            List<Trouble> troubles,
+            List<Trouble> notices) {
+        public Result {
+            chains = List.copyOf(chains);
+            troubles = List.copyOf(troubles);
+            notices = List.copyOf(notices);
+        }
+
+        /** Whether nothing is wrong. */
+        public boolean clean() {
+            return troubleCount == 0;
+        }
     }
 
-    private void next(Entry entry) {
-        if (!entry.chain().equals(chain)) {
-            trouble(entry, "belongs to chain " + entry.chain());
-        }
-        if (entry.number() != expected) {
-            trouble(
-                    entry,
-                    "stands where entry %d should: entries are missing, doubled or out of order".formatted(expected));
-        }
-        if (!entry.prior().equals(prior)) {
-            trouble(entry, "does not follow the entry before it: one of the two was changed or put in later");
-        }
-        checkSeal(entry);
-        checkTime(entry);
-        expected = entry.number() + 1;
-        prior = entry.digest();
-    }
-
-    /** Checks something that is kept beside an entry. */
-    public void attachment(Entry entry, Digest named, Optional<byte[]> found) {
-        if (found.isEmpty()) {
-            trouble(entry, "what belongs beside it is missing: " + named.hex());
-        } else if (!Digest.of(found.get()).equals(named)) {
-            trouble(entry, "what belongs beside it was changed: " + named.hex());
-        }
+    private Audit(RecordStore store, Keyring keys, Heads heads, Depth depth) {
+        this.store = store;
+        this.keys = keys;
+        this.heads = heads;
+        this.depth = depth;
     }
 
     /**
-     * Compares the end with a head that was written down earlier. To be asked when all entries were given.
+     * Audits a store.
      *
-     * @param known the head as it was then
-     * @param digestThen digest of the entry with that number as it is now; empty when there is none
+     * @param keys that were ever trusted
+     * @param heads that were written down, {@link Heads#NONE} if none were
+     * @throws StoreException when the store can't be read at all
      */
-    public void against(RecordStore.Head known, Optional<Digest> digestThen) {
-        if (digestThen.isEmpty()) {
-            troubles.add(new Trouble(
-                    known.number(), "", "is missing: the chain ended here or later once, and its end was cut off"));
-        } else if (!digestThen.get().equals(known.digest())) {
-            troubles.add(new Trouble(known.number(), "", "is another than when the end was written down"));
+    public static Result of(RecordStore store, Keyring keys, Heads heads, Depth depth) throws StoreException {
+        return new Audit(store, keys, heads, depth).all();
+    }
+
+    private Result all() throws StoreException {
+        for (String says : store.damage()) {
+            findings.trouble("", 0, "", says);
+        }
+        store.eachAttachment(this::attachment);
+        Set<String> chains = new TreeSet<>(store.chains());
+        chains.addAll(heads.chains());
+        for (String chain : chains) {
+            chain(chain);
+        }
+        beside.eachNotAsked(this::belongsToNone);
+        changed.forEach(key -> belongsToNone(key.hex()));
+        return findings.result(List.copyOf(chains));
+    }
+
+    private void attachment(String keptUnder, byte[] bytes) {
+        findings.attachmentRead();
+        Digest key;
+        try {
+            key = new Digest(keptUnder);
+        } catch (IllegalArgumentException e) {
+            findings.trouble("", 0, "", "something is kept under a name that is no digest: " + e.getMessage());
+            return;
+        }
+        if (Digest.of(bytes).equals(key)) {
+            beside.add(key);
+        } else {
+            changed.add(key);
         }
     }
 
-    /** Everything found, in the order of the chain; after the first thousand no more are noted. */
-    public List<Trouble> troubles() {
-        return List.copyOf(troubles);
-    }
-
-    private void checkSeal(Entry entry) {
-        CheckingKey key = keys.get(entry.seal().key());
-        if (key == null) {
-            trouble(
-                    entry,
-                    "is signed with a key that is not trusted: "
-                            + entry.seal().key().hex());
-        } else if (!key.signed(entry.header(), entry.seal().signature())) {
-            trouble(entry, "was changed after it was signed");
+    private void chain(String chain) throws StoreException {
+        ChainAudit audit = new ChainAudit(chain, keys, heads.of(chain), findings);
+        List<RecordStore.Kept> waiting = new ArrayList<>(AT_ONCE);
+        List<Entry> withoutAttachment = new ArrayList<>();
+        store.each(chain, kept -> {
+            waiting.add(kept);
+            if (waiting.size() == AT_ONCE) {
+                check(audit, waiting, withoutAttachment);
+            }
+        });
+        check(audit, waiting, withoutAttachment);
+        audit.end();
+        for (Entry entry : withoutAttachment) {
+            look(entry);
         }
     }
 
-    private void checkTime(Entry entry) {
-        Instant at = entry.at().toInstant();
-        if (at.isBefore(latest.equals(Instant.MIN) ? latest : latest.minus(CLOCK_SLACK))) {
-            trouble(
-                    entry,
-                    "is dated %s, before the entry ahead of it: dated back, or the clock was set"
-                            .formatted(entry.at()));
+    /** Hashes a handful of entries at once on all processors, then goes through them in order. */
+    private void check(ChainAudit audit, List<RecordStore.Kept> waiting, List<Entry> withoutAttachment) {
+        boolean everySignature = depth == Depth.EVERY_SIGNATURE;
+        List<Optional<ChainAudit.Hashed>> hashed = waiting.parallelStream()
+                .map(kept -> audit.hashed(kept, everySignature))
+                .toList();
+        for (int i = 0; i < waiting.size(); i++) {
+            findings.entryRead();
+            audit.kept(waiting.get(i));
+            hashed.get(i).ifPresent(audit::next);
+            waiting.get(i)
+                    .entry()
+                    .filter(entry -> !allBeside(entry))
+                    .filter(entry -> withoutAttachment.size() < AT_ONCE)
+                    .ifPresent(withoutAttachment::add);
         }
-        if (at.isAfter(latest)) {
-            latest = at;
+        waiting.clear();
+    }
+
+    private boolean allBeside(Entry entry) {
+        boolean all = true;
+        for (Digest digest : entry.attachments()) {
+            all &= beside.ask(digest);
         }
+        return all;
+    }
+
+    /** Looks again for what was not there: it may have come with an entry that was put on record since. */
+    private void look(Entry entry) throws StoreException {
+        for (Digest digest : entry.attachments()) {
+            Optional<byte[]> found = store.attachment(digest);
+            if (found.isEmpty()) {
+                trouble(entry, "what belongs beside it is missing: " + digest.hex());
+            } else if (!Digest.of(found.get()).equals(digest)) {
+                changed.remove(digest);
+                trouble(entry, "what belongs beside it was changed: " + digest.hex());
+            }
+        }
+    }
+
+    private void belongsToNone(String digest) {
+        findings.trouble("", 0, "", "something is kept that belongs to no entry: its digest begins with " + digest);
     }
 
     private void trouble(Entry entry, String says) {
-        trouble(entry.number(), entry.id(), says);
-    }
-
-    private void trouble(long number, String id, String says) {
-        if (troubles.size() < MOST_TROUBLES) {
-            troubles.add(new Trouble(number, id, says));
-        }
+        findings.trouble(entry.chain(), entry.number(), entry.id(), says);
     }
 }

@@ -22,11 +22,14 @@ public record Digest(String hex) {
         }
     }
 
-    /** The digest of some bytes. */
-    public static Digest of(byte[] bytes) {
+    /** The digest of some bytes, of one piece after the other. */
+    public static Digest of(byte[]... pieces) {
         try {
-            return new Digest(HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (byte[] piece : pieces) {
+                digest.update(piece);
+            }
+            return new Digest(HexFormat.of().formatHex(digest.digest()));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -1,14 +1,15 @@
 package org.pumpwright.host.record.ledger;
 
 import java.time.OffsetDateTime;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.record.ledger.Draft.Amendment;
 
 /**
  * One entry on record. It is never changed: what corrects it is an entry of its own. Its header is canonical JSON and holds
- * the digests of the content, of everything beside it and of the entry before, so that the digest of the header stands for
- * all of the past. Thread-safe.
+ * the digests of the content, of everything beside it, of the key and of the entry before with its signature, so that one
+ * digest, and one signature, stands for all of the past. Thread-safe.
  *
  * @param chain whose chain, usually a stand's
  * @param number its place in the chain, from 1
@@ -39,9 +40,24 @@ public record Entry(
      * A signature.
      *
      * @param key digest of the public key
-     * @param signature Ed25519 over the header, hexadecimal
+     * @param signature Ed25519 over the header, 128 hexadecimal digits, small letters; empty when not signed yet
      */
-    public record Seal(Digest key, String signature) {}
+    public record Seal(Digest key, String signature) {
+        private static final int DIGITS = 128;
+
+        public Seal {
+            boolean digits = signature.chars().allMatch(c -> (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'));
+            if (!digits || (signature.length() != DIGITS && !signature.isEmpty())) {
+                throw new IllegalArgumentException(
+                        "'%s' is no signature: %d hexadecimal digits, small letters, are needed"
+                                .formatted(signature, DIGITS));
+            }
+        }
+
+        byte[] bytes() {
+            return HexFormat.of().parseHex(signature);
+        }
+    }
 
     public Entry {
         attachments = List.copyOf(attachments);
@@ -52,27 +68,26 @@ public record Entry(
 
     /** The bytes that are hashed and signed. */
     public byte[] header() {
-        return Header.of(chain, number, kind, id, at, prior, content, attachments, amends, finder);
+        return Header.of(chain, number, kind, id, at, prior, seal.key(), content, attachments, amends, finder);
     }
 
     /** The same, signed. */
     public Entry sealed(SigningKey by) {
-        return new Entry(
-                chain,
-                number,
-                kind,
-                id,
-                at,
-                prior,
-                content,
-                attachments,
-                amends,
-                finder,
-                new Seal(by.open().digest(), by.sign(header())));
+        Entry unsigned = with(new Seal(by.open().digest(), ""));
+        return with(new Seal(by.open().digest(), by.sign(unsigned.header())));
     }
 
-    /** The digest by which the next entry holds on to this one. */
+    private Entry with(Seal other) {
+        return new Entry(chain, number, kind, id, at, prior, content, attachments, amends, finder, other);
+    }
+
+    /** The digest by which the next entry holds on to this one: over the header and then the bytes of the signature. */
     public Digest digest() {
-        return Digest.of(header());
+        return digest(header());
+    }
+
+    /** The same where the header is at hand already. */
+    Digest digest(byte[] header) {
+        return Digest.of(header, seal.bytes());
     }
 }

@@ -12,10 +12,14 @@ public enum EntryKind {
     CUSTODY,
     /** A picture, by its digest. */
     PHOTO,
+    /** Something was seen on a unit, or a step of a claim was gone past. */
+    OBSERVATION,
     /** A test was run and graded. */
     RUN,
     /** A run on record was graded again. */
     GRADE,
+    /** A technician signed what was found. */
+    FINDING,
     /** A meter was calibrated. */
     BUCKET_TEST,
     /** A healthy curve was made or approved. */

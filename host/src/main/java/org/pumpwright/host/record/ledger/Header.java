@@ -19,6 +19,7 @@ final class Header {
             String id,
             OffsetDateTime at,
             Digest prior,
+            Digest key,
             String content,
             List<Digest> attachments,
             Optional<Amendment> amends,
@@ -35,6 +36,8 @@ final class Header {
                 .text("finder_sha256", sha256(finder.json()))
                 .text("format", FORMAT)
                 .text("id", id)
+                // Signed with it, so that nobody can put another key in its place.
+                .text("key_sha256", key.hex())
                 .text("kind", kind.word())
                 // As a text: a number above 2^53 would not be exact in every reader.
                 .text("number", Long.toString(number))

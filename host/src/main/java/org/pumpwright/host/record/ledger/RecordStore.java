@@ -2,6 +2,7 @@ package org.pumpwright.host.record.ledger;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /**
@@ -12,16 +13,23 @@ public interface RecordStore extends AutoCloseable {
     /**
      * Puts something on record at the end of this store's own chain, signed. When it returns, the entry is safe on disk.
      *
-     * @throws StoreException when it is not on record, because its id is taken, what it amends is unknown, or the store failed
+     * @throws StoreException when it is not on record, because its id is taken, what it amends is unknown, the entry it would
+     *     follow was changed after it was signed, or the store failed
      */
-    Entry append(Draft draft) throws StoreException;
+    default Entry append(Draft draft) throws StoreException {
+        return append(List.of(draft)).get(0);
+    }
+
+    /** Puts several things on record one after the other, as {@link #append(Draft)} does: all of them or none. */
+    List<Entry> append(List<Draft> drafts) throws StoreException;
 
     /**
      * Takes entries of another store, as they are, with their chain, seals and attachments; those that are here already are
      * left as they are.
      *
      * @return how many were new
-     * @throws StoreException when one does not follow what is here of its chain; then none of them was taken
+     * @throws StoreException when one does not follow what is here of its chain, or what comes beside it is not what it names;
+     *     then none of them was taken
      */
     int take(List<Foreign> entries) throws StoreException;
 
@@ -40,7 +48,7 @@ public interface RecordStore extends AutoCloseable {
     /** The entry with an id. */
     Optional<Entry> find(String id) throws StoreException;
 
-    /** The entries that a search finds, the newest first, at most as many as it asks for. */
+    /** The entries that a search finds, the newest first by the shop's own date and time, at most as many as it asks for. */
     List<Entry> search(Search search) throws StoreException;
 
     /** The entries that amend one, oldest first. */
@@ -64,6 +72,20 @@ public interface RecordStore extends AutoCloseable {
      */
     record Kept(long number, Optional<Entry> entry, Optional<String> trouble) {}
 
+    /**
+     * Everything that is kept beside entries, in no order; memory does not grow with it.
+     *
+     * @param kept gets the key under which something is kept, which is the digest of the bytes if nobody changed one of them,
+     *     and the bytes
+     */
+    void eachAttachment(BiConsumer<String, byte[]> kept) throws StoreException;
+
+    /**
+     * What the database finds wrong with itself, in plain words: the structure of its file, and indexes that do not fit what
+     * they are made from. May take a while, in which writers wait.
+     */
+    List<String> damage() throws StoreException;
+
     /** Where the last entry of a chain stands; empty for a chain without entries. */
     Optional<Head> head(String chain) throws StoreException;
 
@@ -73,7 +95,12 @@ public interface RecordStore extends AutoCloseable {
      * @param number of the last entry
      * @param digest of the last entry
      */
-    record Head(long number, Digest digest) {}
+    record Head(long number, Digest digest) {
+        /** The end of a chain whose last entry is this one. */
+        public static Head of(Entry entry) {
+            return new Head(entry.number(), entry.digest());
+        }
+    }
 
     @Override
     void close();

@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,51 +23,44 @@ import org.pumpwright.host.record.ledger.RecordStore;
 
 /** An entry as a row of the table, and back. Thread-safe. */
 final class EntryRow {
-    private static final List<String> SEARCHED = List.of(
-            "search_serial",
-            "search_customer",
-            "search_claim",
-            "search_model",
-            "search_verdict",
-            "search_day",
-            "search_words");
+    /** The shop's own date and time, of one width so that texts sort as times do. */
+    private static final DateTimeFormatter SHOP_TIME =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS", Locale.ROOT);
 
     private EntryRow() {}
 
-    /** The columns by name, those for searches included. */
-    static Map<String, Object> of(Entry entry) {
-        Map<String, Object> row = new LinkedHashMap<>();
+    /** All columns by name, those for searches included. */
+    static Map<String, @Nullable Object> of(Entry entry) {
+        Map<String, @Nullable Object> row = new LinkedHashMap<>();
         row.put("chain", entry.chain());
         row.put("number", entry.number());
         row.put("kind", entry.kind().word());
         row.put("id", entry.id());
+        row.putAll(searched(entry));
         row.put("happened_at", entry.at().toString());
         row.put("prior_sha256", entry.prior().hex());
-        row.put("content", entry.content());
+        row.put("key_sha256", entry.seal().key().hex());
+        row.put("signature", entry.seal().signature());
         row.put(
                 "attachments_sha256",
                 entry.attachments().stream().map(Digest::hex).collect(Collectors.joining(" ")));
-        entry.amends().ifPresent(amends -> {
-            row.put("amends", amends.id());
-            row.put("amends_because", amends.reason());
-        });
+        row.put("amends", entry.amends().map(Amendment::id).orElse(null));
+        row.put("amends_because", entry.amends().map(Amendment::reason).orElse(null));
         row.put("finder", entry.finder().json());
-        row.put("key_sha256", entry.seal().key().hex());
-        row.put("signature", entry.seal().signature());
-        row.putAll(searched(entry));
+        row.put("content", entry.content());
         return row;
     }
 
     /** What searches look at: small letters, so that nobody has to remember which are large. */
-    private static Map<String, Object> searched(Entry entry) {
-        Map<String, Object> row = new LinkedHashMap<>();
+    private static Map<String, @Nullable Object> searched(Entry entry) {
+        Map<String, @Nullable Object> row = new LinkedHashMap<>();
         Finder finder = entry.finder();
-        finder.serial().ifPresent(serial -> row.put("search_serial", plain(serial)));
-        finder.customer().ifPresent(customer -> row.put("search_customer", plain(customer)));
-        finder.claim().ifPresent(claim -> row.put("search_claim", plain(claim)));
-        finder.model().ifPresent(model -> row.put("search_model", plain(model)));
-        finder.verdict().ifPresent(verdict -> row.put("search_verdict", plain(verdict)));
-        row.put("search_day", entry.at().toLocalDate().toString());
+        row.put("search_at", SHOP_TIME.format(entry.at()));
+        row.put("search_serial", finder.serial().map(EntryRow::plain).orElse(null));
+        row.put("search_customer", finder.customer().map(EntryRow::plain).orElse(null));
+        row.put("search_claim", finder.claim().map(EntryRow::plain).orElse(null));
+        row.put("search_model", finder.model().map(EntryRow::plain).orElse(null));
+        row.put("search_verdict", finder.verdict().map(EntryRow::plain).orElse(null));
         row.put(
                 "search_words",
                 plain(String.join(
@@ -94,14 +88,24 @@ final class EntryRow {
         } catch (IllegalArgumentException | DateTimeException e) {
             return new RecordStore.Kept(number, Optional.empty(), Optional.of("cannot be read: " + e.getMessage()));
         }
-        Map<String, Object> searched = searched(entry);
-        for (String column : SEARCHED) {
-            if (!Objects.equals(searched.get(column), row.getString(column))) {
-                return new RecordStore.Kept(
-                        number, Optional.of(entry), Optional.of("is found by other words than its own: " + column));
+        return new RecordStore.Kept(number, Optional.of(entry), otherThanWritten(entry, row));
+    }
+
+    /**
+     * Finds a column that is not what this program would have written for the entry: search words that are not its own, or
+     * another way to write the same, which no digest would show.
+     */
+    private static Optional<String> otherThanWritten(Entry entry, ResultSet row) throws SQLException {
+        for (Map.Entry<String, @Nullable Object> column : of(entry).entrySet()) {
+            Object written = column.getValue();
+            if (!Objects.equals(written == null ? null : written.toString(), row.getString(column.getKey()))) {
+                return Optional.of(
+                        column.getKey().startsWith("search_")
+                                ? "is found by other words than its own: " + column.getKey()
+                                : "is not written as this program writes it: " + column.getKey());
             }
         }
-        return new RecordStore.Kept(number, Optional.of(entry), Optional.empty());
+        return Optional.empty();
     }
 
     static Entry entry(ResultSet row) throws SQLException {

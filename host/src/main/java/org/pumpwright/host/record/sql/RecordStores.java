@@ -5,7 +5,12 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Properties;
+import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Jdbi;
@@ -18,6 +23,13 @@ import org.sqlite.SQLiteConfig;
 /** Opens stores of records; tables are made, or brought up to date, on opening. Thread-safe. */
 public final class RecordStores {
     private static final String MIGRATIONS = "classpath:org/pumpwright/host/record/sql/";
+    /** Number of the last migration. */
+    static final int NEWEST = 2;
+
+    /** For a store that is never appended to. */
+    private static final String NO_CHAIN = "none";
+
+    private static final int CACHE_KIBIBYTES = 16 << 10;
     private static final int BUSY_MILLIS = 30_000;
     private static final int CONNECTIONS = 8;
 
@@ -36,15 +48,60 @@ public final class RecordStores {
             throw new StoreException(
                     Reason.STORE_FAILED, "%s can't be made: %s. Choose another folder.".formatted(file, e), e);
         }
+        return open(sqlite(file, durable()), Dialect.SQLITE, chain, key, file.toString());
+    }
+
+    /**
+     * A backup, to be looked at or copied from; the file is not touched.
+     *
+     * @throws StoreException when it can't be read or is no store of records
+     */
+    public static RecordStore readOnly(Path file) throws StoreException {
+        if (!Files.isReadable(file)) {
+            throw new StoreException(
+                    Reason.STORE_FAILED, "%s is not there or can't be read. Check the name.".formatted(file));
+        }
+        SQLiteConfig settings = new SQLiteConfig();
+        settings.setReadOnly(true);
+        settings.setBusyTimeout(BUSY_MILLIS);
+        HikariConfig pool = sqlite(file, settings);
+        pool.setReadOnly(true);
+        return open(pool, Dialect.SQLITE, NO_CHAIN, SigningKey.generate(), file.toString());
+    }
+
+    /** A new file that is flushed only when it is whole. */
+    static RecordStore forCopy(Path file) throws StoreException {
+        SQLiteConfig settings = durable();
+        settings.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
+        return open(sqlite(file, settings), Dialect.SQLITE, NO_CHAIN, SigningKey.generate(), file.toString());
+    }
+
+    /** Ends the write-ahead log, so that a store is one file which can be read where nothing can be written. */
+    static void makeOneFile(Path file) throws StoreException {
+        SQLiteConfig settings = new SQLiteConfig();
+        settings.setJournalMode(SQLiteConfig.JournalMode.DELETE);
+        try (Connection connection = settings.createConnection("jdbc:sqlite:" + file)) {
+            connection.isValid(1);
+        } catch (SQLException e) {
+            throw failed(file.toString(), e);
+        }
+    }
+
+    private static SQLiteConfig durable() {
         SQLiteConfig settings = new SQLiteConfig();
         settings.setJournalMode(SQLiteConfig.JournalMode.WAL);
         settings.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         // Writers queue from their first statement on, so that none finds the chain longer than it read it.
         settings.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         settings.setBusyTimeout(BUSY_MILLIS);
+        return settings;
+    }
+
+    private static HikariConfig sqlite(Path file, SQLiteConfig settings) {
+        settings.setCacheSize(-CACHE_KIBIBYTES);
         HikariConfig pool = pool("jdbc:sqlite:" + file);
         pool.setDataSourceProperties(settings.toProperties());
-        return open(pool, Dialect.SQLITE, chain, key, file.toString());
+        return pool;
     }
 
     /**
@@ -59,6 +116,8 @@ public final class RecordStores {
             throws StoreException {
         HikariConfig pool = pool(address);
         pool.setDataSourceProperties(login);
+        // Whatever the server's own setting: an entry that was acknowledged is on its disk.
+        pool.setConnectionInitSql("SET synchronous_commit TO on");
         return open(pool, Dialect.POSTGRESQL, chain, key, address);
     }
 
@@ -80,12 +139,14 @@ public final class RecordStores {
             throw failed(where, e);
         }
         try {
-            Flyway.configure()
-                    .dataSource(source)
-                    .locations(MIGRATIONS + "common", MIGRATIONS + dialect.folder())
-                    .placeholders(dialect.placeholders())
-                    .load()
-                    .migrate();
+            if (!isNewest(source)) {
+                Flyway.configure()
+                        .dataSource(source)
+                        .locations(MIGRATIONS + "common", MIGRATIONS + dialect.folder())
+                        .placeholders(dialect.placeholders())
+                        .load()
+                        .migrate();
+            }
             return new SqlRecordStore(Jdbi.create(source), dialect, chain, key, source::close);
         } catch (FlywayException e) {
             source.close();
@@ -93,7 +154,20 @@ public final class RecordStores {
         }
     }
 
-    private static StoreException failed(String where, RuntimeException e) {
+    /** Looked up before the tool for migrations is loaded, which takes longer than all the rest of a short command. */
+    private static boolean isNewest(DataSource source) {
+        String sql = "SELECT 1 FROM flyway_schema_history WHERE version = '%d' AND success".formatted(NEWEST);
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(sql)) {
+            return row.next();
+        } catch (SQLException e) {
+            // There are no tables yet. If it is anything else, the migration says so.
+            return false;
+        }
+    }
+
+    private static StoreException failed(String where, Exception e) {
         String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
         return new StoreException(
                 Reason.STORE_FAILED,

@@ -1,15 +1,21 @@
 package org.pumpwright.host.record.sql;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Query;
 import org.pumpwright.host.record.ledger.CanonicalJson;
 import org.pumpwright.host.record.ledger.Digest;
 import org.pumpwright.host.record.ledger.Draft;
@@ -23,6 +29,16 @@ import org.pumpwright.host.record.ledger.StoreException.Reason;
 /** Entries in an SQL database; see {@link RecordStores} for how to open one. Thread-safe. */
 final class SqlRecordStore implements RecordStore {
     private static final int FETCHED_AT_ONCE = 500;
+    private static final int ATTACHMENTS_AT_ONCE = 8;
+
+    /** From each name to the next one; a plain DISTINCT would read the number of every entry. */
+    private static final String CHAINS = """
+            WITH RECURSIVE name (chain) AS (
+                SELECT MIN(chain) FROM entry
+                UNION ALL
+                SELECT (SELECT MIN(entry.chain) FROM entry WHERE entry.chain > name.chain)
+                FROM name WHERE name.chain IS NOT NULL)
+            SELECT chain FROM name WHERE chain IS NOT NULL ORDER BY chain""";
 
     private final Jdbi database;
     private final Dialect dialect;
@@ -46,28 +62,54 @@ final class SqlRecordStore implements RecordStore {
     }
 
     @Override
-    public Entry append(Draft draft) throws StoreException {
-        return writing("put " + draft.id() + " on record", handle -> {
-            Optional<Head> head = lockedHead(handle, chain);
-            refuseTaken(handle, draft.id());
-            if (draft.amends().isPresent()) {
-                requireThere(handle, draft.amends().get().id());
+    public List<Entry> append(List<Draft> drafts) throws StoreException {
+        String doing =
+                "put %s on record".formatted(drafts.stream().map(Draft::id).collect(Collectors.joining(", ")));
+        return writing(doing, handle -> {
+            lock(handle, chain);
+            Optional<Entry> last = last(handle, chain);
+            if (last.isPresent()) {
+                refuseToFollow(last.get());
             }
-            Entry entry = entry(draft, head);
-            attach(handle, draft.attachments());
-            insert(handle, entry);
-            return entry;
+            List<Entry> entries = new ArrayList<>();
+            for (Draft draft : drafts) {
+                last = Optional.of(append(handle, draft, last));
+                entries.add(last.get());
+            }
+            return entries;
         });
     }
 
-    private Entry entry(Draft draft, Optional<Head> head) {
+    private Entry append(Handle handle, Draft draft, Optional<Entry> last) throws StoreException {
+        refuseTaken(handle, draft.id());
+        if (draft.amends().isPresent()) {
+            requireThere(handle, draft.amends().get().id());
+        }
+        Entry entry = entry(draft, last);
+        attach(handle, draft.attachments());
+        insert(handle, List.of(entry));
+        return entry;
+    }
+
+    /** A signature vouches for all entries before it. An entry that was put there without this store's key is never followed. */
+    private void refuseToFollow(Entry last) throws StoreException {
+        boolean own = last.seal().key().equals(key.open().digest());
+        if (own && !key.open().signed(last.header(), last.seal().signature())) {
+            throw new StoreException(
+                    Reason.NOTHING_TO_FOLLOW,
+                    "entry %d of %s was changed or put there by another hand, so nothing can follow it. Nothing was put on record; run an audit, and go on in a new chain."
+                            .formatted(last.number(), chain));
+        }
+    }
+
+    private Entry entry(Draft draft, Optional<Entry> last) {
         Entry unsigned = new Entry(
                 chain,
-                head.map(Head::number).orElse(0L) + 1,
+                last.map(Entry::number).orElse(0L) + 1,
                 draft.kind(),
                 draft.id(),
                 draft.at(),
-                head.map(Head::digest).orElse(Digest.NOTHING),
+                last.map(Entry::digest).orElse(Digest.NOTHING),
                 new String(CanonicalJson.of(draft.content()), java.nio.charset.StandardCharsets.UTF_8),
                 draft.attachments().stream().map(Digest::of).toList(),
                 draft.amends(),
@@ -79,31 +121,45 @@ final class SqlRecordStore implements RecordStore {
     @Override
     public int take(List<Foreign> entries) throws StoreException {
         return writing("take entries of another store", handle -> {
-            int taken = 0;
+            Map<String, Optional<Head>> heads = new HashMap<>();
+            List<Entry> taken = new ArrayList<>();
             for (Foreign foreign : entries) {
-                taken += take(handle, foreign) ? 1 : 0;
+                String name = foreign.entry().chain();
+                if (!heads.containsKey(name)) {
+                    lock(handle, name);
+                    heads.put(name, head(handle, name));
+                }
+                if (isNew(handle, foreign, heads.get(name))) {
+                    attach(handle, foreign.attachments());
+                    taken.add(foreign.entry());
+                    heads.put(name, Optional.of(Head.of(foreign.entry())));
+                }
             }
-            return taken;
+            insert(handle, taken);
+            return taken.size();
         });
     }
 
-    private boolean take(Handle handle, Foreign foreign) throws StoreException {
+    private static boolean isNew(Handle handle, Foreign foreign, Optional<Head> head) throws StoreException {
         Entry entry = foreign.entry();
-        Optional<Head> head = lockedHead(handle, entry.chain());
-        if (head.isPresent() && entry.number() <= head.get().number()) {
+        long number = head.map(Head::number).orElse(0L);
+        if (entry.number() <= number) {
             requireSame(handle, entry);
             return false;
         }
         Digest last = head.map(Head::digest).orElse(Digest.NOTHING);
-        if (entry.number() != head.map(Head::number).orElse(0L) + 1
-                || !entry.prior().equals(last)) {
+        if (entry.number() != number + 1 || !entry.prior().equals(last)) {
             throw new StoreException(
                     Reason.NOTHING_TO_FOLLOW,
                     "entry %d of %s does not follow what is here of that chain. Nothing was taken; export that stand again, from its first entry on."
                             .formatted(entry.number(), entry.chain()));
         }
-        attach(handle, foreign.attachments());
-        insert(handle, entry);
+        if (!foreign.attachments().stream().map(Digest::of).toList().equals(entry.attachments())) {
+            throw new StoreException(
+                    Reason.NOTHING_TO_FOLLOW,
+                    "what comes beside entry %d of %s is not what the entry names. Nothing was taken; export that stand again."
+                            .formatted(entry.number(), entry.chain()));
+        }
         return true;
     }
 
@@ -121,24 +177,25 @@ final class SqlRecordStore implements RecordStore {
         }
     }
 
-    /** The end of a chain. Until this transaction ends no other writer of the chain gets past here. */
-    private Optional<Head> lockedHead(Handle handle, String name) {
-        handle.createUpdate("INSERT INTO chain (name) VALUES (:name) ON CONFLICT DO NOTHING")
-                .bind("name", name)
-                .execute();
-        handle.createQuery("SELECT name FROM chain WHERE name = :name" + dialect.lock())
-                .bind("name", name)
-                .mapTo(String.class)
-                .one();
-        return head(handle, name);
+    /** Until this transaction ends no other writer of the chain gets past here. SQLite has one writer at a time anyway. */
+    private void lock(Handle handle, String name) {
+        if (dialect == Dialect.POSTGRESQL) {
+            handle.createQuery("SELECT 1 FROM (SELECT pg_advisory_xact_lock(hashtextextended(:name, 0))) AS locked")
+                    .bind("name", name)
+                    .mapTo(Integer.class)
+                    .one();
+        }
     }
 
-    private static Optional<Head> head(Handle handle, String name) {
+    private static Optional<Entry> last(Handle handle, String name) {
         return handle.createQuery("SELECT * FROM entry WHERE chain = :chain ORDER BY number DESC LIMIT 1")
                 .bind("chain", name)
                 .map((row, context) -> EntryRow.entry(row))
-                .findOne()
-                .map(entry -> new Head(entry.number(), entry.digest()));
+                .findOne();
+    }
+
+    private static Optional<Head> head(Handle handle, String name) {
+        return last(handle, name).map(Head::of);
     }
 
     private static void refuseTaken(Handle handle, String id) throws StoreException {
@@ -168,13 +225,19 @@ final class SqlRecordStore implements RecordStore {
         }
     }
 
-    private static void insert(Handle handle, Entry entry) {
-        Map<String, Object> row = EntryRow.of(entry);
-        String columns = String.join(", ", row.keySet());
-        String values = row.keySet().stream().map(column -> ":" + column).collect(Collectors.joining(", "));
-        handle.createUpdate("INSERT INTO entry (" + columns + ") VALUES (" + values + ")")
-                .bindMap(row)
-                .execute();
+    private static void insert(Handle handle, List<Entry> entries) {
+        if (entries.isEmpty()) {
+            return;
+        }
+        Set<String> columns = EntryRow.of(entries.get(0)).keySet();
+        String values = columns.stream().map(column -> ":" + column).collect(Collectors.joining(", "));
+        try (PreparedBatch batch =
+                handle.prepareBatch("INSERT INTO entry (" + String.join(", ", columns) + ") VALUES (" + values + ")")) {
+            for (Entry entry : entries) {
+                batch.bindMap(EntryRow.of(entry)).add();
+            }
+            batch.execute();
+        }
     }
 
     @Override
@@ -191,20 +254,14 @@ final class SqlRecordStore implements RecordStore {
 
     @Override
     public List<Entry> search(Search search) throws StoreException {
-        SearchSql sql = new SearchSql(search, dialect);
-        return reading(
-                "search",
-                handle -> handle.createQuery(sql.sql())
-                        .bindMap(sql.values())
-                        .map((row, context) -> EntryRow.entry(row))
-                        .list());
+        return reading("search", handle -> new EntrySearch(handle, search, dialect).newest());
     }
 
     @Override
     public List<Entry> amendments(String id) throws StoreException {
         return reading(
                 "look for amendments",
-                handle -> handle.createQuery("SELECT * FROM entry WHERE amends = :id ORDER BY place")
+                handle -> handle.createQuery("SELECT * FROM entry WHERE amends = :id ORDER BY search_at, number")
                         .bind("id", id)
                         .map((row, context) -> EntryRow.entry(row))
                         .list());
@@ -224,31 +281,64 @@ final class SqlRecordStore implements RecordStore {
     public List<String> chains() throws StoreException {
         return reading(
                 "list the chains",
-                handle -> handle.createQuery("SELECT name FROM chain ORDER BY name")
-                        .mapTo(String.class)
-                        .list());
+                handle -> handle.createQuery(CHAINS).mapTo(String.class).list());
     }
 
     @Override
     public void each(String name, Consumer<Kept> kept) throws StoreException {
         reading("read a chain", handle -> {
-            // PostgreSQL sends rows bit by bit only within a transaction; in SQLite one would keep writers waiting.
-            if (dialect == Dialect.POSTGRESQL) {
-                handle.begin();
-            }
-            try (Stream<Kept> all = handle
-                    .createQuery("SELECT * FROM entry WHERE chain = :chain ORDER BY number")
+            Query query = handle.createQuery("SELECT * FROM entry WHERE chain = :chain ORDER BY number")
                     .bind("chain", name)
-                    .setFetchSize(FETCHED_AT_ONCE)
-                    .map((row, context) -> EntryRow.kept(row))
-                    .stream()) {
-                all.forEach(kept);
-            } finally {
-                if (dialect == Dialect.POSTGRESQL) {
-                    handle.rollback();
-                }
-            }
+                    .setFetchSize(FETCHED_AT_ONCE);
+            stream(query, row -> kept.accept(EntryRow.kept(row)));
             return name;
+        });
+    }
+
+    @Override
+    public void eachAttachment(BiConsumer<String, byte[]> kept) throws StoreException {
+        reading("read what belongs to entries", handle -> {
+            Query query =
+                    handle.createQuery("SELECT sha256, bytes FROM attachment").setFetchSize(ATTACHMENTS_AT_ONCE);
+            stream(query, row -> kept.accept(row.getString("sha256"), row.getBytes("bytes")));
+            return dialect;
+        });
+    }
+
+    /** What is done with a row. */
+    private interface WithRow {
+        void does(ResultSet row) throws SQLException;
+    }
+
+    private void stream(Query query, WithRow with) {
+        // PostgreSQL sends rows bit by bit only within a transaction; in SQLite one would keep writers waiting.
+        if (dialect == Dialect.POSTGRESQL) {
+            query.getHandle().begin();
+        }
+        try {
+            query.scanResultSet((supplier, context) -> {
+                try (ResultSet rows = supplier.get()) {
+                    while (rows.next()) {
+                        with.does(rows);
+                    }
+                    return dialect;
+                }
+            });
+        } finally {
+            if (dialect == Dialect.POSTGRESQL) {
+                query.getHandle().rollback();
+            }
+        }
+    }
+
+    @Override
+    public List<String> damage() throws StoreException {
+        return reading("look for damage", handle -> {
+            try {
+                return new DamageSearch(handle, dialect).damage();
+            } catch (SQLException e) {
+                throw new StoreException(Reason.STORE_FAILED, "could not look for damage: " + e.getMessage(), e);
+            }
         });
     }
 
@@ -283,15 +373,27 @@ final class SqlRecordStore implements RecordStore {
         }
     }
 
-    private static StoreException failed(String doing, JdbiException e) {
-        List<String> why = new ArrayList<>();
+    private StoreException failed(String doing, JdbiException e) {
+        Throwable last = e;
         for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-            why.add(String.valueOf(cause.getMessage()).lines().findFirst().orElse(""));
+            last = cause;
+            if (cause instanceof SQLException sql && dialect.isDoubled(sql)) {
+                return new StoreException(
+                        Reason.ID_TAKEN,
+                        "could not %s: an entry with that id is on record already. Nothing was changed; amend it instead."
+                                .formatted(doing),
+                        e);
+            }
         }
         return new StoreException(
                 Reason.STORE_FAILED,
                 "could not %s: %s. Nothing was half done; check that the disk is not full and the database is there."
-                        .formatted(doing, why.get(why.size() - 1)),
+                        .formatted(
+                                doing,
+                                String.valueOf(last.getMessage())
+                                        .lines()
+                                        .findFirst()
+                                        .orElse("")),
                 e);
     }
 }

@@ -15,52 +15,68 @@ import org.pumpwright.host.report.bucket.Block.Headline;
 import org.pumpwright.host.report.bucket.Block.Paragraphs;
 import org.pumpwright.host.report.bucket.Block.Table;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
+import org.pumpwright.host.text.Language;
+import org.pumpwright.host.text.Texts;
 
 /**
  * The calibration report as one HTML file with nothing outside it: sheets for Letter or A4, each with the report's number and
  * {@code page x of y}, legible without colour. Thread-safe.
  */
 public final class BucketHtmlReport {
-    static final String END = "End of report";
     private static final String STYLE = load("report.css");
 
     private BucketHtmlReport() {}
 
-    /** The page; write it as UTF-8. */
+    /** The page in English; write it as UTF-8. */
     public static String page(BucketRecord record, UnitSystem units) {
-        List<List<Block>> sheets = new ReportContent(record, units).sheets();
+        return page(record, units, Texts.in(Language.EN));
+    }
+
+    /** The page in the language of the texts; write it as UTF-8. What a person typed stays as it is. */
+    public static String page(BucketRecord record, UnitSystem units, Texts texts) {
+        return page(record, units, new Interpreter(texts));
+    }
+
+    static String page(BucketRecord record, UnitSystem units, Interpreter in) {
+        List<List<Block>> sheets = new ReportContent(record, units, in).sheets();
         Tag head = Tag.of("head")
                 .add(Tag.of("meta").set("charset", "utf-8"))
                 .add(Tag.of("meta").set("name", "viewport").set("content", "width=device-width, initial-scale=1"))
-                .add(Tag.withText("title", record.shop().title() + " " + record.id()))
+                .add(Tag.withText("title", in.typed(record.shop().title()) + " " + record.id()))
                 .add(Tag.style(STYLE));
         Tag body = Tag.of("body");
         for (int i = 0; i < sheets.size(); i++) {
-            body.add(sheet(record, units, sheets.get(i), i + 1, sheets.size()));
+            body.add(sheet(record, units, in, sheets.get(i), i + 1, sheets.size()));
         }
-        return "<!DOCTYPE html>\n" + Tag.of("html").set("lang", "en").add(head, body);
+        return "<!DOCTYPE html>\n"
+                + Tag.of("html")
+                        .set("lang", in.language().code())
+                        .set("class", "own-feet")
+                        .add(head, body);
     }
 
-    private static Tag sheet(BucketRecord record, UnitSystem units, List<Block> blocks, int number, int of) {
+    private static Tag sheet(
+            BucketRecord record, UnitSystem units, Interpreter in, List<Block> blocks, int number, int of) {
         Tag sheet = Tag.of("main")
                 .add(Tag.of("header")
                         .add(Tag.withText("span", record.shop().name()))
                         .add(Tag.withText(
-                                number == 1 ? "h1" : "b", record.shop().title()))
-                        .add(Tag.withText("span", "No. " + record.id())));
+                                number == 1 ? "h1" : "b", in.typed(record.shop().title())))
+                        .add(Tag.withText("span", in.say("bucket.number", record.id()))));
         if (record.practice()) {
-            sheet.add(Tag.withText("p", BucketTextReport.PRACTICE).set("class", "practice"));
+            sheet.add(Tag.withText("p", in.say("bucket.practice")).set("class", "practice"));
         }
-        blocks.forEach(block -> sheet.add(draw(block, record, units)));
+        blocks.forEach(block -> sheet.add(draw(block, record, units, in)));
         if (number == of) {
-            sheet.add(Tag.withText("p", END).set("class", "end"));
+            sheet.add(Tag.withText("p", in.say("bucket.end")).set("class", "end"));
         }
         return sheet.add(Tag.of("footer")
-                .add(Tag.withText("span", "No. " + record.id()))
-                .add(Tag.withText("span", "Page %d of %d".formatted(number, of))));
+                .add(Tag.withText("span", in.say("bucket.number", record.id())))
+                .add(Tag.withText("span", in.say("bucket.page", number, of))));
     }
 
-    private static Tag draw(Block block, BucketRecord record, UnitSystem units) {
+    private static Tag draw(Block block, BucketRecord record, UnitSystem units, Interpreter in) {
         if (block instanceof FactList facts) {
             return facts(facts);
         }
@@ -74,7 +90,7 @@ public final class BucketHtmlReport {
             return headline(headline);
         }
         if (block instanceof Chart) {
-            return KChart.draw(record, units);
+            return KChart.draw(record, units, in);
         }
         Tag blanks = Tag.of("section", "blanks");
         ((Blanks) block).words().forEach(word -> blanks.add(Tag.withText("p", word)));

@@ -13,35 +13,43 @@ import org.pumpwright.host.report.bucket.Block.FactList;
 import org.pumpwright.host.report.bucket.Block.Headline;
 import org.pumpwright.host.report.bucket.Block.Paragraphs;
 import org.pumpwright.host.report.bucket.Block.Table;
+import org.pumpwright.host.text.Interpreter;
+import org.pumpwright.host.text.Language;
+import org.pumpwright.host.text.Texts;
 
 /** The calibration report as ASCII text for any printer, with the same content and the same sheets. Thread-safe. */
 public final class BucketTextReport {
-    static final String PRACTICE = "PRACTICE - invented or simulated figures, not a test of a real meter";
-
     private static final int NAME_COLUMNS = 15;
     private static final int COLUMNS = 118;
     private static final int LONGEST_WORDS = 52;
 
     private BucketTextReport() {}
 
-    /** The report, lines of at most 118 characters, a form feed between sheets. */
+    /** The report in English, lines of at most 118 characters, a form feed between sheets. */
     public static String page(BucketRecord record, UnitSystem units) {
-        List<List<Block>> sheets = new ReportContent(record, units).sheets();
+        return page(record, units, Texts.in(Language.EN));
+    }
+
+    /** The report in the language of the texts, its letters without accents. */
+    public static String page(BucketRecord record, UnitSystem units, Texts texts) {
+        Interpreter in = new Interpreter(texts);
+        List<List<Block>> sheets = new ReportContent(record, units, in).sheets();
         StringBuilder out = new StringBuilder(8192);
         for (int i = 0; i < sheets.size(); i++) {
             out.append(i == 0 ? "" : "\f");
             line(
                     out,
-                    record.shop().title().toUpperCase(Locale.ROOT) + "  No. " + record.id()
-                            + "  Page %d of %d".formatted(i + 1, sheets.size()));
+                    in.typed(record.shop().title()).toUpperCase(Locale.ROOT) + "  "
+                            + in.say("bucket.number", record.id()) + "  "
+                            + in.say("bucket.page", i + 1, sheets.size()));
             line(out, "=".repeat(COLUMNS));
             if (record.practice()) {
-                line(out, PRACTICE);
+                line(out, in.say("bucket.practice"));
             }
             sheets.get(i).forEach(block -> write(out, block));
             if (i == sheets.size() - 1) {
                 line(out, "");
-                line(out, "--- " + BucketHtmlReport.END + " ---");
+                line(out, "--- " + in.say("bucket.end") + " ---");
             }
         }
         return out.toString();

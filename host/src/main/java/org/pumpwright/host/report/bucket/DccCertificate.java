@@ -3,11 +3,13 @@ package org.pumpwright.host.report.bucket;
 import java.util.List;
 import java.util.Locale;
 import javax.xml.stream.XMLStreamException;
+import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.record.BucketRecord.Condition;
 import org.pumpwright.host.record.BucketRecord.Equipment;
 import org.pumpwright.host.record.BucketRecord.Flow;
 import org.pumpwright.host.record.BucketRecord.KValue;
+import org.pumpwright.host.text.Interpreter;
 
 /**
  * A bucket test as an open digital calibration certificate (DCC schema 3.2.1 with D-SI 2.1.0), for machines. It holds the same
@@ -22,6 +24,7 @@ public final class DccCertificate {
     private static final String COVERAGE = "0.95";
 
     private final BucketRecord record;
+    private final Interpreter in = Interpreter.english();
     private final DccWriter out;
 
     private DccCertificate(BucketRecord record) throws XMLStreamException {
@@ -121,7 +124,7 @@ public final class DccCertificate {
 
     private void statements() throws XMLStreamException {
         if (record.practice()) {
-            statement("Practice", BucketTextReport.PRACTICE);
+            statement("Practice", in.say("bucket.practice"));
         }
         statement(
                 "Accreditation",
@@ -211,7 +214,7 @@ public final class DccCertificate {
                                     Figures.perUsGallon(result.single()),
                                     Figures.perLitre(result.single()),
                                     result.singleWords(),
-                                    Figures.range(result.lowest(), result.highest())));
+                                    new Figures(UnitSystem.US, in).range(result.lowest(), result.highest())));
             out.group("data", () -> quantityOfK(result.single()));
         });
         out.group("result", () -> {

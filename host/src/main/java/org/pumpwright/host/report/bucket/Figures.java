@@ -5,6 +5,7 @@ import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.quantity.Volume;
 import org.pumpwright.host.record.BucketRecord.KValue;
+import org.pumpwright.host.text.Interpreter;
 
 /** Figures of a bucket test for people: as many decimals as the uncertainty allows, both units where both are used. Thread-safe. */
 final class Figures {
@@ -13,9 +14,15 @@ final class Figures {
     private static final int MOST_DECIMALS = 4;
 
     private final UnitSystem units;
+    private final Interpreter in;
 
-    Figures(UnitSystem units) {
+    Figures(UnitSystem units, Interpreter in) {
         this.units = units;
+        this.in = in;
+    }
+
+    boolean us() {
+        return units == UnitSystem.US;
     }
 
     /** Pulses per US gallon with the last figure where the expanded uncertainty has its second. */
@@ -47,7 +54,7 @@ final class Figures {
     }
 
     String kUnit() {
-        return units == UnitSystem.US ? "pulses/US gal" : "pulses/L";
+        return in.say(us() ? "bucket.pulses_per_gallon" : "bucket.pulses_per_litre");
     }
 
     String flow(double m3PerSecond) {
@@ -62,16 +69,19 @@ final class Figures {
     }
 
     /** A range of flows in both units. */
-    static String range(double lowest, double highest) {
+    String range(double lowest, double highest) {
         FlowRate low = new FlowRate(lowest);
         FlowRate high = new FlowRate(highest);
-        return String.format(
-                Locale.ROOT,
-                "%.2f to %.2f gal/min (%.2f to %.2f L/min)",
-                low.gallonsPerMinute(),
-                high.gallonsPerMinute(),
-                low.litresPerMinute(),
-                high.litresPerMinute());
+        return in.say(
+                "bucket.both_ranges",
+                hundredths(low.gallonsPerMinute()),
+                hundredths(high.gallonsPerMinute()),
+                hundredths(low.litresPerMinute()),
+                hundredths(high.litresPerMinute()));
+    }
+
+    private static String hundredths(double value) {
+        return String.format(Locale.ROOT, "%.2f", value);
     }
 
     /** A share as percent with two decimals, without its unit. */

@@ -12,6 +12,7 @@ import org.pumpwright.host.report.draw.Marker;
 import org.pumpwright.host.report.draw.SvgChart;
 import org.pumpwright.host.report.draw.SvgChart.Spot;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
 
 /** How far each flow's K is off the one K, over the flow, with U as bars and the formula as a line. Thread-safe. */
 final class KChart {
@@ -20,7 +21,7 @@ final class KChart {
 
     private KChart() {}
 
-    static Tag draw(BucketRecord record, UnitSystem units) {
+    static Tag draw(BucketRecord record, UnitSystem units, Interpreter in) {
         double highest = record.flows().stream()
                 .mapToDouble(flow -> shown(flow.m3PerSecond(), units))
                 .max()
@@ -33,7 +34,7 @@ final class KChart {
         Axis half = Axis.toCover(reach, 2);
         Axis y = new Axis(-half.to(), half.to(), half.step());
         SvgChart chart = new SvgChart(740, 190, Axis.toCover(highest, 8), y)
-                .grid(units == UnitSystem.US ? "flow, gal/min" : "flow, L/min", "K off the one K, %");
+                .grid(in.say("bucket.head.flow", new Figures(units, in).flowUnit()), in.say("bucket.chart.off"));
         chart.line(List.of(new Spot(0, 0), new Spot(Axis.toCover(highest, 8).to(), 0)), "one");
         record.result().fit().ifPresent(fit -> chart.line(curve(record, fit, units, y), "formula"));
         for (Flow flow : record.flows()) {
@@ -43,11 +44,13 @@ final class KChart {
             chart.marker(spot, marker(flow.leg()), 4, "point");
         }
         return Tag.of("section", "chart")
-                .add(chart.draw("K over the flow"))
+                .add(chart.draw(in.say("bucket.chart")))
                 .add(Tag.withText(
                                 "p",
-                                "Discs: going up; triangles: going down; diamonds: repeated. Bars: U. Straight line: the one K"
-                                        + (record.result().fit().isPresent() ? "; broken line: the formula." : "."))
+                                in.say(
+                                        record.result().fit().isPresent()
+                                                ? "bucket.chart.with_formula"
+                                                : "bucket.chart.without_formula"))
                         .set("class", "small"));
     }
 

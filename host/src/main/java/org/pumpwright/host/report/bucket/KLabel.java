@@ -1,16 +1,17 @@
 package org.pumpwright.host.report.bucket;
 
-import com.google.zxing.BarcodeFormat;
-import com.google.zxing.EncodeHintType;
-import com.google.zxing.WriterException;
-import com.google.zxing.common.BitMatrix;
-import com.google.zxing.qrcode.QRCodeWriter;
-import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.stream.Collectors;
+import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.report.AsciiText;
+import org.pumpwright.host.report.draw.SquareCode;
 import org.pumpwright.host.report.draw.Tag;
+import org.pumpwright.host.text.Interpreter;
+import org.pumpwright.host.text.Language;
+import org.pumpwright.host.text.Texts;
 
 /**
  * The label that goes on the meter: K per US gallon and per litre with the units spelled out, range, fluid, date, number, and a
@@ -18,60 +19,84 @@ import org.pumpwright.host.report.draw.Tag;
  */
 public final class KLabel {
     private static final String STYLE = BucketHtmlReport.load("label.css");
-    private static final int QUIET_ZONE = 2;
     private static final int HASH_FIGURES = 12;
 
-    private KLabel() {}
+    private final BucketRecord record;
+    private final Interpreter in;
 
-    /** The label as one small HTML page, 90 mm by 50 mm. */
-    public static String html(BucketRecord record) {
-        Tag head = Tag.of("head")
-                .add(Tag.of("meta").set("charset", "utf-8"))
-                .add(Tag.withText("title", "K label " + record.id()))
-                .add(Tag.style(STYLE));
-        Tag words = Tag.of("div", "words")
-                .add(Tag.withText("p", meter(record)).set("class", "meter"))
-                .add(Tag.of("p", "k")
-                        .add(Tag.withText("b", "K " + perGallon(record)))
-                        .text(" pulses / US gallon"))
-                .add(Tag.of("p", "k")
-                        .add(Tag.withText("b", "K " + perLitre(record)))
-                        .text(" pulses / litre"))
-                .add(Tag.withText("p", uncertainty(record)))
-                .add(Tag.withText("p", range(record)))
-                .add(Tag.withText("p", fluid(record)))
-                .add(Tag.withText("p", day(record)), Tag.withText("p", number(record)));
-        Tag label = Tag.of("main").add(words, square(code(record)));
-        if (record.practice()) {
-            label.add(Tag.withText("p", "PRACTICE - NOT A REAL METER").set("class", "practice"));
-        }
-        if (!record.result().accepted()) {
-            label.add(Tag.withText("p", "NOT ACCEPTED - SEE REPORT").set("class", "practice"));
-        }
-        return "<!DOCTYPE html>\n"
-                + Tag.of("html").set("lang", "en").add(head, Tag.of("body").add(label));
+    private KLabel(BucketRecord record, Interpreter in) {
+        this.record = record;
+        this.in = in;
     }
 
-    /** The label as lines of ASCII text. */
+    /** The label in English as one small HTML page, 90 mm by 50 mm. */
+    public static String html(BucketRecord record) {
+        return html(record, Texts.in(Language.EN));
+    }
+
+    /** The label in the language of the texts as one small HTML page, 90 mm by 50 mm. */
+    public static String html(BucketRecord record, Texts texts) {
+        return new KLabel(record, new Interpreter(texts)).html();
+    }
+
+    private String html() {
+        Tag head = Tag.of("head")
+                .add(Tag.of("meta").set("charset", "utf-8"))
+                .add(Tag.withText("title", in.say("k_label.title", record.id())))
+                .add(Tag.style(STYLE));
+        Tag words = Tag.of("div", "words")
+                .add(Tag.withText("p", meter()).set("class", "meter"))
+                .add(Tag.of("p", "k")
+                        .add(Tag.withText("b", "K " + perGallon(record)))
+                        .text(" " + in.say("k_label.per_gallon")))
+                .add(Tag.of("p", "k")
+                        .add(Tag.withText("b", "K " + perLitre(record)))
+                        .text(" " + in.say("k_label.per_litre")));
+        List.of(uncertainty(), range(), fluid(), day(), number()).forEach(line -> words.add(Tag.withText("p", line)));
+        Tag label = Tag.of("main").add(words, SquareCode.draw(code(record), in.say("k_label.code")));
+        warnings().forEach(warning -> label.add(Tag.withText("p", warning).set("class", "practice")));
+        return "<!DOCTYPE html>\n"
+                + Tag.of("html")
+                        .set("lang", in.language().code())
+                        .add(head, Tag.of("body").add(label));
+    }
+
+    /** The label in English as lines of ASCII text. */
     public static String text(BucketRecord record) {
-        StringBuilder out = new StringBuilder(512);
-        for (String line : new String[] {
-            meter(record),
-            "K " + perGallon(record) + " pulses / US gallon",
-            "K " + perLitre(record) + " pulses / litre",
-            uncertainty(record),
-            range(record),
-            fluid(record),
-            day(record),
-            number(record),
-            record.practice() ? "PRACTICE - NOT A REAL METER" : "",
-            record.result().accepted() ? "" : "NOT ACCEPTED - SEE REPORT"
-        }) {
-            if (!line.isBlank()) {
-                out.append(AsciiText.of(line)).append('\n');
-            }
+        return text(record, Texts.in(Language.EN));
+    }
+
+    /** The label in the language of the texts as lines of ASCII text, its letters without accents. */
+    public static String text(BucketRecord record, Texts texts) {
+        return new KLabel(record, new Interpreter(texts)).text();
+    }
+
+    private String text() {
+        List<String> lines = new ArrayList<>(List.of(
+                meter(),
+                "K " + perGallon(record) + " " + in.say("k_label.per_gallon"),
+                "K " + perLitre(record) + " " + in.say("k_label.per_litre"),
+                uncertainty(),
+                range(),
+                fluid(),
+                day(),
+                number()));
+        lines.addAll(warnings());
+        return lines.stream()
+                .filter(line -> !line.isBlank())
+                .map(line -> AsciiText.of(line) + "\n")
+                .collect(Collectors.joining());
+    }
+
+    private List<String> warnings() {
+        List<String> warnings = new ArrayList<>();
+        if (record.practice()) {
+            warnings.add(in.say("k_label.practice"));
         }
-        return out.toString();
+        if (!record.result().accepted()) {
+            warnings.add(in.say("k_label.not_accepted"));
+        }
+        return warnings;
     }
 
     /** What the square code says, in one line. */
@@ -92,8 +117,8 @@ public final class KLabel {
                                 Math.min(HASH_FIGURES, record.source().sha256().length()))));
     }
 
-    private static String meter(BucketRecord record) {
-        return "Meter " + record.meter().serial();
+    private String meter() {
+        return in.say("k_label.meter", record.meter().serial());
     }
 
     private static String perGallon(BucketRecord record) {
@@ -104,57 +129,27 @@ public final class KLabel {
         return Figures.perLitre(record.result().single());
     }
 
-    private static String uncertainty(BucketRecord record) {
-        return "U " + Figures.percent(record.result().single().relativeExpandedUncertainty())
-                + " % as calibrated (k = "
-                + Figures.factor(record.result().single().coverageFactor()) + ")";
+    private String uncertainty() {
+        return in.say(
+                "k_label.uncertainty",
+                Figures.percent(record.result().single().relativeExpandedUncertainty()),
+                Figures.factor(record.result().single().coverageFactor()));
     }
 
-    private static String range(BucketRecord record) {
-        return Figures.range(record.result().lowest(), record.result().highest());
+    private String range() {
+        return new Figures(UnitSystem.US, in)
+                .range(record.result().lowest(), record.result().highest());
     }
 
-    private static String fluid(BucketRecord record) {
-        return record.method().fluid();
+    private String fluid() {
+        return in.typed(record.method().fluid());
     }
 
-    private static String day(BucketRecord record) {
+    private String day() {
         return record.job().performed() + ", " + record.job().technician();
     }
 
-    private static String number(BucketRecord record) {
-        return "No. " + record.id();
-    }
-
-    private static Tag square(String code) {
-        try {
-            BitMatrix bits = new QRCodeWriter()
-                    .encode(
-                            code,
-                            BarcodeFormat.QR_CODE,
-                            0,
-                            0,
-                            Map.of(
-                                    EncodeHintType.ERROR_CORRECTION,
-                                    ErrorCorrectionLevel.M,
-                                    EncodeHintType.MARGIN,
-                                    QUIET_ZONE));
-            StringBuilder path = new StringBuilder();
-            for (int y = 0; y < bits.getHeight(); y++) {
-                for (int x = 0; x < bits.getWidth(); x++) {
-                    if (bits.get(x, y)) {
-                        path.append('M').append(x).append(' ').append(y).append("h1v1h-1z");
-                    }
-                }
-            }
-            return Tag.of("svg")
-                    .set("viewBox", "0 0 " + bits.getWidth() + " " + bits.getHeight())
-                    .set("shape-rendering", "crispEdges")
-                    .set("role", "img")
-                    .set("aria-label", "square code")
-                    .add(Tag.of("path").set("d", path.toString()));
-        } catch (WriterException e) {
-            throw new IllegalStateException("the square code can't hold " + code.length() + " characters", e);
-        }
+    private String number() {
+        return in.say("bucket.number", record.id());
     }
 }

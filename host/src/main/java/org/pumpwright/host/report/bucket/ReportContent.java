@@ -21,6 +21,7 @@ import org.pumpwright.host.report.bucket.Block.FactList;
 import org.pumpwright.host.report.bucket.Block.Headline;
 import org.pumpwright.host.report.bucket.Block.Paragraphs;
 import org.pumpwright.host.report.bucket.Block.Table;
+import org.pumpwright.host.text.Interpreter;
 
 /**
  * What stands on a calibration report, sheet by sheet: the elements that ISO/IEC 17025:2017 lists in 7.8.2 and 7.8.4, in plain
@@ -34,18 +35,14 @@ final class ReportContent {
     /** Flows that fit side by side in a budget. */
     private static final int FLOWS_A_BUDGET = 6;
 
-    private static final String NOT_GIVEN = "not given";
-    private static final String ONLY = "The results apply to the meter named here, as it was, and to nothing else.";
-    private static final String NOT_ACCREDITED =
-            "This shop is not accredited for calibration, and does not say that it is.";
-    private static final String WHOLE = "This report may be copied only as a whole.";
-
     private final BucketRecord record;
     private final Figures figures;
+    private final Interpreter in;
 
-    ReportContent(BucketRecord record, UnitSystem units) {
+    ReportContent(BucketRecord record, UnitSystem units, Interpreter in) {
         this.record = record;
-        figures = new Figures(units);
+        this.in = in;
+        figures = new Figures(units, in);
     }
 
     /** The sheets, each with its blocks. */
@@ -73,71 +70,78 @@ final class ReportContent {
         List<Block> blocks = new ArrayList<>();
         blocks.add(conditions());
         blocks.add(equipment());
-        blocks.add(new Paragraphs("Statements", statements(), false));
+        blocks.add(new Paragraphs(in.say("bucket.statements"), statements(), false));
         blocks.add(new Paragraphs(
-                "Deviations from the method, additions, exclusions",
+                in.say("bucket.deviations"),
                 record.wording().deviations().isEmpty()
-                        ? List.of("None.")
-                        : record.wording().deviations(),
+                        ? List.of(in.say("bucket.none"))
+                        : typed(record.wording().deviations()),
                 false));
         if (!record.wording().opinions().isEmpty()) {
             blocks.add(new Paragraphs(
-                    "Opinions and interpretations (not part of the results)",
-                    record.wording().opinions(),
-                    true));
+                    in.say("bucket.opinions"), typed(record.wording().opinions()), true));
         }
         blocks.add(origin());
-        blocks.add(new Blanks(List.of("Authorised by: " + record.job().signer(), "Date:", "Signature:")));
+        blocks.add(new Blanks(List.of(
+                in.say("bucket.authorised", record.job().signer()),
+                in.say("bucket.date"),
+                in.say("bucket.signature"))));
         return blocks;
     }
 
     private FactList who() {
         List<Map.Entry<String, String>> facts = new ArrayList<>();
         facts.add(Map.entry(
-                "Done by",
+                in.say("bucket.done_by"),
                 record.shop().name() + ", " + String.join(", ", record.shop().address())));
-        facts.add(Map.entry("Customer", given(record.job().customer())));
-        facts.add(Map.entry("Place", place()));
+        facts.add(Map.entry(in.say("bucket.customer"), given(record.job().customer())));
+        facts.add(Map.entry(in.say("bucket.place"), place()));
         facts.add(Map.entry(
-                "Received", record.job().received().map(Object::toString).orElse(NOT_GIVEN)));
-        facts.add(Map.entry("Performed", record.job().performed().toString()));
-        facts.add(Map.entry("Issued", record.issuedAt().toLocalDate().toString()));
-        facts.add(Map.entry("Technician", given(record.job().technician())));
+                in.say("bucket.received"),
+                record.job().received().map(Object::toString).orElse(in.say("bucket.not_given"))));
+        facts.add(Map.entry(in.say("bucket.performed"), record.job().performed().toString()));
+        facts.add(Map.entry(
+                in.say("bucket.issued"), record.issuedAt().toLocalDate().toString()));
+        facts.add(Map.entry(in.say("bucket.technician"), given(record.job().technician())));
         record.wording()
                 .amends()
                 .ifPresent(amends -> facts.add(Map.entry(
-                        "Amends",
-                        "revision %d, takes the place of %s: %s"
-                                .formatted(amends.revision(), amends.record(), amends.reason()))));
+                        in.say("bucket.amends"),
+                        in.say("bucket.revision", amends.revision(), amends.record(), amends.reason()))));
         return new FactList("", facts);
     }
 
     private String place() {
-        return record.job().place().equals("customer") ? "at the customer's" : "in the shop";
+        return record.job().place().equals("customer")
+                ? in.say("bucket.at_the_customer")
+                : in.say("bucket.in_the_shop");
     }
 
     private FactList what() {
         BucketRecord.Meter meter = record.meter();
         List<Map.Entry<String, String>> facts = new ArrayList<>();
-        facts.add(Map.entry("Meter", "%s, serial %s".formatted(given(meter.model()), given(meter.serial()))));
-        facts.add(Map.entry("Condition", given(meter.condition())));
-        facts.add(Map.entry("State", meter.state() + other(meter.otherState())));
-        facts.add(Map.entry("Previous K", previous(meter.previousK())));
         facts.add(Map.entry(
-                "Method", record.method().words() + " (" + record.method().id() + ")"));
-        facts.add(Map.entry("Fluid", record.method().fluid()));
-        facts.add(Map.entry("Sampling plan", "not applicable"));
-        return new FactList("What was calibrated, and how", facts);
+                in.say("bucket.meter"), in.say("bucket.meter.values", given(meter.model()), given(meter.serial()))));
+        facts.add(Map.entry(in.say("bucket.condition"), given(in.typed(meter.condition()))));
+        facts.add(Map.entry(in.say("bucket.state"), in.stored(meter.state()) + other(meter.otherState())));
+        facts.add(Map.entry(in.say("bucket.previous"), previous(meter.previousK())));
+        facts.add(Map.entry(
+                in.say("bucket.method"),
+                in.stored(record.method().words()) + " (" + record.method().id() + ")"));
+        facts.add(Map.entry(in.say("bucket.fluid"), in.typed(record.method().fluid())));
+        facts.add(Map.entry(in.say("bucket.sampling"), in.say("bucket.not_applicable")));
+        return new FactList(in.say("bucket.what"), facts);
     }
 
     private String other(OptionalDouble k) {
         if (k.isEmpty()) {
-            return "; not adjusted, as far as was told";
+            return "; " + in.say("bucket.not_adjusted");
         }
         String name = record.meter().state().equals("as left") ? "as found" : "as left";
-        return "; %s: K %s %s (%s %%)"
-                .formatted(
-                        name,
+        return "; "
+                + in.say(
+                        "bucket.other_state",
+                        in.stored(name),
                         figures.k(k.getAsDouble()),
                         figures.kUnit(),
                         Figures.signedPercent(
@@ -146,30 +150,29 @@ final class ReportContent {
 
     private String previous(OptionalDouble k) {
         return k.isEmpty()
-                ? NOT_GIVEN
-                : "%s %s, the new one is %s %% off it"
-                        .formatted(
-                                figures.k(k.getAsDouble()),
-                                figures.kUnit(),
-                                Figures.signedPercent(record.result().single().pulsesPerM3() / k.getAsDouble() - 1));
+                ? in.say("bucket.not_given")
+                : in.say(
+                        "bucket.previous.values",
+                        figures.k(k.getAsDouble()),
+                        figures.kUnit(),
+                        Figures.signedPercent(record.result().single().pulsesPerM3() / k.getAsDouble() - 1));
     }
 
     private Headline headline() {
         BucketRecord.Result result = record.result();
         return new Headline(
-                "K = %s pulses per US gallon = %s pulses per litre"
-                        .formatted(Figures.perUsGallon(result.single()), Figures.perLitre(result.single())),
-                "U = %s %% (k = %s, about 95 %%) as calibrated; expected in service: about %s %%"
-                        .formatted(
-                                Figures.percent(result.single().relativeExpandedUncertainty()),
-                                Figures.factor(result.single().coverageFactor()),
-                                String.format(Locale.ROOT, "%.1f", 100 * result.inService())),
-                "%s, from %s; over that range this one K is wrong by at most %s %%"
-                        .formatted(
-                                result.singleWords(),
-                                Figures.range(result.lowest(), result.highest()),
-                                Figures.percent(result.worstError())),
-                result.accepted() ? "ACCEPTED" : "NOT ACCEPTED: see what does not hold",
+                in.say("bucket.k", Figures.perUsGallon(result.single()), Figures.perLitre(result.single())),
+                in.say(
+                        "bucket.uncertainty",
+                        Figures.percent(result.single().relativeExpandedUncertainty()),
+                        Figures.factor(result.single().coverageFactor()),
+                        String.format(Locale.ROOT, "%.1f", 100 * result.inService())),
+                in.say(
+                        "bucket.range",
+                        in.stored(result.singleWords()),
+                        figures.range(result.lowest(), result.highest()),
+                        Figures.percent(result.worstError())),
+                in.say(result.accepted() ? "bucket.accepted" : "bucket.not_accepted"),
                 result.accepted());
     }
 
@@ -179,20 +182,20 @@ final class ReportContent {
             rows.add(row(record.flows().get(i), i));
         }
         return new Table(
-                "Results",
+                in.say("bucket.results"),
                 List.of(
-                        "flow, " + figures.flowUnit(),
-                        "leg",
-                        "runs",
-                        "K, pulses/US gal",
-                        "K, pulses/L",
-                        "s, %",
-                        "range, %",
-                        "U, %",
-                        "k",
-                        "nu eff",
-                        "off the one K, %",
-                        "off the formula, %"),
+                        in.say("bucket.head.flow", figures.flowUnit()),
+                        in.say("bucket.head.leg"),
+                        in.say("bucket.head.runs"),
+                        in.say("bucket.head.k_gallon"),
+                        in.say("bucket.head.k_litre"),
+                        in.say("bucket.head.s"),
+                        in.say("bucket.head.range"),
+                        in.say("bucket.head.u"),
+                        in.say("bucket.head.factor"),
+                        in.say("bucket.head.degrees"),
+                        in.say("bucket.head.off_single"),
+                        in.say("bucket.head.off_formula")),
                 rows,
                 0,
                 fitWords());
@@ -206,7 +209,7 @@ final class ReportContent {
                 .map(fit -> fit.residuals().get(number));
         return List.of(
                 figures.flow(flow.m3PerSecond()),
-                flow.leg(),
+                in.say("points.leg." + flow.leg()),
                 counted(flow),
                 Figures.perUsGallon(flow.k()),
                 Figures.perLitre(flow.k()),
@@ -219,47 +222,48 @@ final class ReportContent {
                 residual.map(Figures::signedPercent).orElse("-"));
     }
 
-    private static String counted(Flow flow) {
+    private String counted(Flow flow) {
         long left = flow.runs().stream().filter(run -> run.excluded().isEmpty()).count();
         return left == flow.runs().size()
                 ? Long.toString(left)
-                : left + " of " + flow.runs().size();
+                : in.say("bucket.counted", left, flow.runs().size());
     }
 
     private String fitWords() {
         boolean passes = record.flows().stream().anyMatch(flow -> flow.budget().isEmpty());
-        return formula()
-                + (passes ? " Flows going down or repeated are held against those going up and take their U." : "");
+        return formula() + (passes ? " " + in.say("bucket.passes") : "");
     }
 
     private String formula() {
         return record.result()
                 .fit()
-                .map(fit -> String.format(
-                        Locale.ROOT,
-                        "Formula: K = %s x (1 %s %s / flow), flow in %s; standard uncertainties %s and %s. s: standard"
-                                + " deviation of one run. U: expanded uncertainty of the mean. nu eff: effective degrees of freedom.",
+                .map(fit -> in.say(
+                        "bucket.formula",
                         figures.k(fit.kInfinity()),
                         fit.b() < 0 ? "+" : "-",
                         fine(Math.abs(fit.b())),
                         figures.flowUnit(),
                         figures.k(fit.uKInfinity()),
                         fine(fit.uB())))
-                .orElse("No formula holds over these flows; between them K is taken from straight lines.");
+                .orElse(in.say("bucket.no_formula"));
     }
 
     private String fine(double m3PerSecond) {
         FlowRate flow = new FlowRate(m3PerSecond);
-        return figures.flowUnit().equals("gal/min")
+        return figures.us()
                 ? String.format(Locale.ROOT, "%.4f", flow.gallonsPerMinute())
                 : String.format(Locale.ROOT, "%.4f", flow.litresPerMinute());
     }
 
     private Table checks() {
         List<List<String>> rows = record.result().checks().stream()
-                .map(check -> List.of(check.holds() ? "holds" : "DOES NOT HOLD", check.name(), check.words()))
+                .map(check -> List.of(
+                        in.say(check.holds() ? "bucket.holds" : "bucket.does_not_hold"),
+                        in.stored(check.name()),
+                        in.stored(check.words())))
                 .toList();
-        return new Table("What was held against a rule", List.of("", "rule", "found"), rows, 3, "");
+        return new Table(
+                in.say("bucket.checks"), List.of("", in.say("bucket.rule"), in.say("bucket.found")), rows, 3, "");
     }
 
     private List<Block> runSheets() {
@@ -273,17 +277,17 @@ final class ReportContent {
         List<Block> sheets = new ArrayList<>();
         for (int from = 0; from < rows.size(); from += RUNS_A_SHEET) {
             sheets.add(new Table(
-                    from == 0 ? "Every run" : "Every run, continued",
+                    in.say(from == 0 ? "bucket.every_run" : "bucket.every_run_continued"),
                     List.of(
-                            "flow, " + figures.flowUnit(),
-                            "run",
-                            "read",
-                            "pulses",
-                            "time, s",
-                            "volume, L",
-                            "K, " + figures.kUnit(),
-                            "off the mean, %",
-                            "remark"),
+                            in.say("bucket.head.flow", figures.flowUnit()),
+                            in.say("bucket.head.run"),
+                            in.say("bucket.head.read"),
+                            in.say("bucket.head.pulses"),
+                            in.say("bucket.head.time"),
+                            in.say("bucket.head.volume"),
+                            in.say("bucket.head.k", figures.kUnit()),
+                            in.say("bucket.head.off_mean"),
+                            in.say("bucket.head.remark")),
                     rows.subList(from, Math.min(rows.size(), from + RUNS_A_SHEET)),
                     0,
                     ""));
@@ -295,13 +299,13 @@ final class ReportContent {
         return List.of(
                 number == 1 ? figures.flow(flow.m3PerSecond()) : "",
                 Integer.toString(number),
-                run.reading(),
+                in.stored(run.reading()),
                 Long.toString(run.pulses()),
                 String.format(Locale.ROOT, "%.1f", run.seconds()),
                 String.format(Locale.ROOT, "%.4f", run.m3() * 1000),
                 figures.k(run.k()),
                 Figures.signedPercent(run.k() / flow.k().pulsesPerM3() - 1),
-                run.excluded().map(why -> "LEFT OUT: " + why).orElse(""));
+                run.excluded().map(why -> in.say("bucket.left_out", why)).orElse(""));
     }
 
     /** Every line of every budget, flows side by side. */
@@ -318,32 +322,31 @@ final class ReportContent {
     private Table budget(List<Flow> flows, boolean first) {
         Set<String> sources = new LinkedHashSet<>();
         flows.forEach(flow -> flow.budget().forEach(line -> sources.add(line.source())));
-        List<String> head = new ArrayList<>(List.of("source of uncertainty", "kind"));
+        List<String> head = new ArrayList<>(List.of(in.say("bucket.source"), in.say("bucket.kind")));
         flows.forEach(flow -> head.add(figures.flow(flow.m3PerSecond()) + " " + figures.flowUnit()));
         List<List<String>> rows = new ArrayList<>();
         for (String source : sources) {
-            List<String> row = new ArrayList<>(List.of(source, kind(flows, source)));
+            List<String> row = new ArrayList<>(List.of(in.stored(source), kind(flows, source)));
             flows.forEach(flow -> row.add(line(flow, source)
                     .map(line -> Figures.percentFine(line.relativeStandardUncertainty()))
                     .orElse("-")));
             rows.add(row);
         }
-        rows.add(sum("u combined", flows, flow -> Figures.percentFine(flow.k().relativeStandardUncertainty())));
         rows.add(sum(
-                "effective degrees of freedom",
+                in.say("bucket.combined"),
+                flows,
+                flow -> Figures.percentFine(flow.k().relativeStandardUncertainty())));
+        rows.add(sum(
+                in.say("bucket.degrees"),
                 flows,
                 flow -> Figures.degrees(flow.k().degreesOfFreedom())));
-        rows.add(sum("coverage factor k", flows, flow -> Figures.factor(flow.k().coverageFactor())));
+        rows.add(sum(
+                in.say("bucket.coverage"),
+                flows,
+                flow -> Figures.factor(flow.k().coverageFactor())));
         rows.add(sum("U", flows, flow -> Figures.percent(flow.k().relativeExpandedUncertainty())));
         return new Table(
-                first ? "Uncertainty budgets: standard uncertainties, % of K" : "",
-                head,
-                rows,
-                2,
-                first
-                        ? "A: from the spread of the runs. B: from certificates, data and experience."
-                                + " U covers about 95 % (JCGM 100)."
-                        : "");
+                first ? in.say("bucket.budgets") : "", head, rows, 2, first ? in.say("bucket.budgets.note") : "");
     }
 
     private static List<String> sum(String name, List<Flow> flows, Function<Flow, String> figure) {
@@ -368,10 +371,10 @@ final class ReportContent {
 
     private FactList conditions() {
         return new FactList(
-                "Conditions that influence the result",
+                in.say("bucket.conditions"),
                 record.conditions().stream()
                         .map(condition -> Map.entry(
-                                condition.name(),
+                                in.stored(condition.name()),
                                 String.format(Locale.ROOT, "%s %s", plain(condition.value()), condition.unit())))
                         .toList());
     }
@@ -386,13 +389,16 @@ final class ReportContent {
 
     private Table equipment() {
         return new Table(
-                "Calibrated with, and what that is traceable to",
-                List.of("what", "which", "certificate"),
+                in.say("bucket.equipment"),
+                List.of(
+                        in.say("bucket.equipment.what"),
+                        in.say("bucket.equipment.which"),
+                        in.say("bucket.equipment.certificate")),
                 record.equipment().stream()
                         .map(item -> List.of(
-                                item.role(),
+                                in.stored(item.role()),
                                 item.name(),
-                                item.certificate().words(record.job().performed())))
+                                in.stored(item.certificate().words(record.job().performed()))))
                         .toList(),
                 3,
                 "");
@@ -402,34 +408,36 @@ final class ReportContent {
         List<String> sentences = new ArrayList<>();
         sentences.add(
                 record.shop().accreditation().isBlank()
-                        ? NOT_ACCREDITED
+                        ? in.say("bucket.not_accredited")
                         : record.shop().accreditation());
-        sentences.add(ONLY);
-        sentences.add(WHOLE);
+        sentences.add(in.say("bucket.only"));
+        sentences.add(in.say("bucket.whole"));
         if (!record.wording().decisionRule().isBlank()) {
-            sentences.add("Conformity: " + record.wording().decisionRule());
+            sentences.add(in.say("bucket.conformity", in.typed(record.wording().decisionRule())));
         }
         sentences.add(
                 record.wording().external().isBlank()
-                        ? "No result was provided by others."
-                        : "Provided by others: " + record.wording().external());
-        record.wording()
-                .nextCalibration()
-                .ifPresent(next -> sentences.add("Next calibration, as agreed with the customer: " + next));
+                        ? in.say("bucket.no_others")
+                        : in.say("bucket.others", record.wording().external()));
+        record.wording().nextCalibration().ifPresent(next -> sentences.add(in.say("bucket.next", next)));
         return sentences;
     }
 
     private FactList origin() {
         return new FactList(
-                "Where the figures come from",
+                in.say("bucket.origin"),
                 List.of(
-                        Map.entry("Program", record.software()),
-                        Map.entry("Read from", record.source().name()),
-                        Map.entry("Its SHA-256", record.source().sha256()),
-                        Map.entry("Record", record.id())));
+                        Map.entry(in.say("bucket.program"), record.software()),
+                        Map.entry(in.say("bucket.read_from"), record.source().name()),
+                        Map.entry(in.say("bucket.hash"), record.source().sha256()),
+                        Map.entry(in.say("bucket.record"), record.id())));
     }
 
-    private static String given(String text) {
-        return text.isBlank() ? NOT_GIVEN : text;
+    private List<String> typed(List<String> sentences) {
+        return sentences.stream().map(in::typed).toList();
+    }
+
+    private String given(String text) {
+        return text.isBlank() ? in.say("bucket.not_given") : text;
     }
 }

@@ -112,7 +112,7 @@ public final class SvgChart {
     /** The drawing, with words for those who cannot see it. */
     public Tag draw(String spoken) {
         return Tag.of("svg")
-                .set("viewBox", "0 0 " + Tag.coordinate(width) + " " + Tag.coordinate(height))
+                .set("viewBox", "0 0 " + Math.round(width) + " " + Math.round(height))
                 .set("role", "img")
                 .set("aria-label", spoken)
                 .add(drawn);

@@ -119,10 +119,12 @@ public final class Tag {
         out.append('<').append(name);
         attributes.forEach((key, value) ->
                 out.append(' ').append(key).append("=\"").append(escape(value)).append('"'));
-        out.append('>');
         if (VOID.contains(name)) {
+            // Closed as XML wants it, which HTML allows: the page can be read as either.
+            out.append("/>");
             return;
         }
+        out.append('>');
         for (Object child : children) {
             if (child instanceof Tag tag) {
                 tag.write(out);

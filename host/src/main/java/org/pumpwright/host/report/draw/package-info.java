@@ -1,6 +1,6 @@
 /**
- * Draws: elements of HTML and SVG, axes, and charts with room for their notes. Knows nothing of runs and papers. May use
- * nothing of the program.
+ * Draws: elements of HTML and SVG, axes, charts with room for their notes, square codes and bar codes. Knows nothing of runs
+ * and papers. May use nothing of the program.
  */
 @NullMarked
 package org.pumpwright.host.report.draw;

@@ -18,24 +18,26 @@ import java.util.stream.Stream;
  * A PostgreSQL server of the tests' own, on loopback, in a folder of its own, ended by its pid. The server refuses to run as
  * root; then it runs as the user that its package brings.
  */
-final class OwnPostgresql implements AutoCloseable {
-    static final String USER = "shop";
+public final class OwnPostgresql implements AutoCloseable {
+    public static final String USER = "shop";
 
     private static final Path PROGRAMS = Path.of("/usr/lib/postgresql");
     private static final int SECONDS = 60;
 
     private final Path folder;
-    private final Process server;
+    private final ProcessBuilder starting;
+    private Process server;
     private final int port;
     private int databases;
 
-    private OwnPostgresql(Path folder, Process server, int port) {
+    private OwnPostgresql(Path folder, ProcessBuilder starting, int port) throws IOException {
         this.folder = folder;
-        this.server = server;
+        this.starting = starting;
+        server = starting.start();
         this.port = port;
     }
 
-    static OwnPostgresql start() throws Exception {
+    public static OwnPostgresql start() throws Exception {
         Path folder = Files.createTempDirectory("own-postgresql");
         String programs = programs();
         boolean root = "root".equals(System.getProperty("user.name"));
@@ -61,7 +63,7 @@ final class OwnPostgresql implements AutoCloseable {
                         "--locale=C"),
                 folder);
         int port = freePort();
-        Process server = command(
+        ProcessBuilder starting = command(
                         as,
                         programs + "/postgres",
                         "-D",
@@ -74,23 +76,39 @@ final class OwnPostgresql implements AutoCloseable {
                         "unix_socket_directories=" + folder)
                 .directory(new File("/"))
                 .redirectErrorStream(true)
-                .redirectOutput(new File("/dev/null"))
-                .start();
-        OwnPostgresql own = new OwnPostgresql(folder, server, port);
+                .redirectOutput(new File("/dev/null"));
+        OwnPostgresql own = new OwnPostgresql(folder, starting, port);
         own.awaitReady();
         return own;
     }
 
-    String address(String database) {
+    public String address(String database) {
         return "jdbc:postgresql://127.0.0.1:%d/%s".formatted(port, database);
     }
 
-    String newDatabase() throws SQLException {
+    public String newDatabase() throws SQLException {
+        return newDatabase("template1");
+    }
+
+    /** A copy of a database that nobody uses. */
+    public String newDatabase(String copied) throws SQLException {
         String name = "test" + databases++;
         try (Connection connection = DriverManager.getConnection(address("postgres"), USER, "")) {
-            connection.createStatement().execute("CREATE DATABASE " + name);
+            connection.createStatement().execute("CREATE DATABASE %s TEMPLATE %s".formatted(name, copied));
         }
         return name;
+    }
+
+    /** As when the power fails: all processes of this server end at once (SIGKILL); then it starts again and recovers. */
+    void killAndStartAgain() throws Exception {
+        List<ProcessHandle> all = new ArrayList<>(List.of(server.toHandle()));
+        server.descendants().forEach(all::add);
+        all.forEach(ProcessHandle::destroyForcibly);
+        for (ProcessHandle process : all) {
+            process.onExit().get(SECONDS, TimeUnit.SECONDS);
+        }
+        server = starting.start();
+        awaitReady();
     }
 
     @Override

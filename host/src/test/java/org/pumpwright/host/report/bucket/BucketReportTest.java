@@ -24,7 +24,7 @@ import org.pumpwright.host.record.BucketRecord;
 
 /** Report, label and certificate of a bucket test. */
 final class BucketReportTest {
-    private static final Pattern PIXEL = Pattern.compile("M(\\d+) (\\d+)h1v1h-1z");
+    private static final Pattern PIXEL = Pattern.compile("M(\\d+) (\\d+)h(\\d+)v1");
     private static final Pattern SIDE = Pattern.compile("viewBox=\"0 0 (\\d+) ");
 
     /** What ISO/IEC 17025:2017 lists in 7.8.2.1 and 7.8.4.1, in the words of the report. */
@@ -117,8 +117,9 @@ final class BucketReportTest {
         while (pixel.find()) {
             int x = Integer.parseInt(pixel.group(1)) * scale;
             int y = Integer.parseInt(pixel.group(2)) * scale;
-            for (int i = 0; i < scale * scale; i++) {
-                pixels[(y + i / scale) * modules * scale + x + i % scale] = 0;
+            int end = x + Integer.parseInt(pixel.group(3)) * scale;
+            for (int row = y; row < y + scale; row++) {
+                Arrays.fill(pixels, row * modules * scale + x, row * modules * scale + end, 0);
             }
         }
         String read = new QRCodeReader()
