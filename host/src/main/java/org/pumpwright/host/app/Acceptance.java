@@ -33,6 +33,7 @@ import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Connection;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.StandIdentity;
+import org.pumpwright.host.trace.Ending;
 
 /**
  * The main job: tests one unit on a stand, from the order to the papers. Thread-safe; each test runs on the thread that
@@ -242,13 +243,25 @@ public final class Acceptance {
                 cutShort,
                 Grade.none(cutShort.ending().reason(), "look why the program ended, then run again"));
         try (JournalFile journal = records.begin(begun)) {
-            RunOutcome outcome = new PlanRun(stand, plan, watcher, stop, person, journal).carryOut();
+            RunOutcome outcome =
+                    explained(new PlanRun(stand, plan, watcher, stop, person, journal).carryOut(), watcher);
             RunRecord record = record(setting, outcome, grade(setting, outcome));
             RecordFolder.Kept kept =
                     records.keep(record, setting.bench().order().units());
             journal.discard();
             return new Result(record, kept);
         }
+    }
+
+    private static RunOutcome explained(RunOutcome outcome, RunWatcher watcher) {
+        Ending ending = outcome.ending();
+        if (ending.kind() != Ending.Kind.STOPPED_BY_PERSON) {
+            return outcome;
+        }
+        return watcher.whyStopped()
+                .map(why -> new Ending(ending.kind(), ending.reason() + ": " + why))
+                .map(told -> new RunOutcome(outcome.trace(), told, outcome.safe(), outcome.samplesLost()))
+                .orElse(outcome);
     }
 
     private static Conditions conditions(Bench bench, StandIdentity identity) {

@@ -19,4 +19,14 @@ public interface RunWatcher extends RunListener {
 
     /** Which run of the unit it is, and which came before it. */
     default void counts(EarlierRuns earlier) {}
+
+    /**
+     * A person has stopped the run and the stand is safe: why, in plain words, for the record. The record waits for it; should
+     * the program end meanwhile, the run's journal has all that was measured.
+     *
+     * @return empty when nobody says
+     */
+    default Optional<String> whyStopped() {
+        return Optional.empty();
+    }
 }

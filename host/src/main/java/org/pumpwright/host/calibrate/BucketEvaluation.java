@@ -49,6 +49,11 @@ public final class BucketEvaluation {
         refuse(Refusals.of(test));
     }
 
+    /** What one run alone gives, before the others are there to hold it against. */
+    public static RunResult alone(Run run, BucketTest test) {
+        return RunArithmetic.of(run, test);
+    }
+
     private static void refuse(List<Problem> problems) throws BucketRefused {
         if (!problems.isEmpty()) {
             throw new BucketRefused(problems);

@@ -16,7 +16,8 @@ public record Gate(double limitShare, boolean passed) {
      */
     private static final double[] D2 = {1.128, 1.693, 2.059, 2.326, 2.534, 2.704, 2.847, 2.970, 3.078};
 
-    static Gate of(Grade grade, int runs, double rangeShare) {
+    /** The gate of so many runs whose range is this share of their mean. */
+    public static Gate of(Grade grade, int runs, double rangeShare) {
         Require.inRange("runs at one flow", runs, 2, 1000, "");
         double d2 = D2[Math.min(runs, D2.length + 1) - 2];
         double limit = grade.rangeShareOfFive() * d2 / D2[3];

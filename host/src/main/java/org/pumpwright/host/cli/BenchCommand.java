@@ -93,6 +93,7 @@ final class BenchCommand implements Callable<Integer> {
                         workshop.stands(),
                         workshop.records(),
                         workshop.recordFolder(workshop.records()),
+                        workshop.recordBook(workshop.records(), Optional.empty()),
                         workshop.clock()),
                 workshop.shelf().stand(stand),
                 System.getenv());

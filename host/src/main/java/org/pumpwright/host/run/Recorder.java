@@ -218,7 +218,7 @@ final class Recorder {
         while (from > 0 && last.boardSeconds() - samples.get(from - 1).boardSeconds() <= LIVE_STRETCH_SECONDS) {
             from--;
         }
-        listener.heard(new RunEvent.Live(phase, where, view.over(since(from)), secondsLeft));
+        listener.heard(new RunEvent.Live(phase, where, view.over(since(from)), secondsLeft, samples.get(from), last));
     }
 
     void checkStop() throws RunEnded {

@@ -7,6 +7,7 @@ import org.pumpwright.host.quantity.Duty;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.trace.Ending;
 import org.pumpwright.host.trace.Leg;
+import org.pumpwright.host.trace.Sample;
 import org.pumpwright.host.trace.Trace;
 
 /** What a run tells while it goes on. Thread-safe. */
@@ -52,8 +53,11 @@ public sealed interface RunEvent {
      * @param where in the plan
      * @param now the latest values
      * @param secondsLeft rest of the run, roughly
+     * @param from the first sample behind the values
+     * @param to the last one
      */
-    record Live(Phase phase, Where where, LiveValues now, double secondsLeft) implements RunEvent {}
+    record Live(Phase phase, Where where, LiveValues now, double secondsLeft, Sample from, Sample to)
+            implements RunEvent {}
 
     /**
      * A point is done.

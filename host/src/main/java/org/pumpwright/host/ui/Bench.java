@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.ui.stand.StandScreen;
 import org.pumpwright.host.ui.work.Background;
+import org.pumpwright.host.ui.work.ClaimLookup;
+import org.pumpwright.host.ui.work.DesktopOpener;
 import org.pumpwright.host.ui.work.ScreenWatch;
 import org.pumpwright.host.ui.work.StandCareModel;
 import org.pumpwright.host.ui.work.StandWatchModel;
@@ -34,9 +36,17 @@ public final class Bench implements AutoCloseable {
     }
 
     private void addScreens(BenchServices services) {
+        JobScreens.of(
+                        window,
+                        background,
+                        watch,
+                        services,
+                        new JobScreens.Setting(ClaimLookup.NONE, new DesktopOpener(), JobScreens.PACE))
+                .addTo(window, true);
         StandCareModel care = new StandCareModel(
                 background, watch, services.stands(), services.shelf(), window.stop(), services.clock());
         window.add(new StandScreen(window, watch, care));
+        DeskScreens.add(window, background, watch, services);
     }
 
     private void troubled(Trouble trouble) {

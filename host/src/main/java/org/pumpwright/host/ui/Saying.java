@@ -10,6 +10,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.text.Interpreter;
 import org.pumpwright.host.text.Language;
 import org.pumpwright.host.text.Texts;
 import org.pumpwright.host.ui.work.Word;
@@ -79,6 +80,9 @@ public final class Saying {
         }
         if (value instanceof Word word) {
             return now(word);
+        }
+        if (value instanceof Word.Stored sentence) {
+            return new Interpreter(Texts.in(language.get())).typed(sentence.english());
         }
         return value instanceof Measured quantity ? quantity.print(units.get()) : value;
     }

@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 
 /** Texts with their gaps, for tests that hold what is shown against the file of texts. */
 public final class TextPatterns {
+    /** Stands in no text. */
+    private static final String GAP = "\u0001";
+
     private TextPatterns() {}
 
     /** The keys of every text in this language that may have come out as this. */
@@ -18,9 +21,12 @@ public final class TextPatterns {
 
     /** Whether the text with this key may have come out as this. */
     public static boolean matches(Language language, String key, String shown) {
-        String pattern = Texts.in(language).pattern(key);
-        String expression =
-                Arrays.stream(pattern.split("\\{\\}", -1)).map(Pattern::quote).collect(Collectors.joining(".+"));
+        Template template = Texts.in(language).template(key);
+        Object[] gaps = new Object[template.gaps()];
+        Arrays.fill(gaps, GAP);
+        String expression = Arrays.stream(template.filled(gaps).split(GAP, -1))
+                .map(Pattern::quote)
+                .collect(Collectors.joining(".+"));
         return Pattern.compile(expression, Pattern.DOTALL).matcher(shown).matches();
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
@@ -23,6 +24,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.Shelf;
 import org.pumpwright.host.app.Stands;
+import org.pumpwright.host.app.record.RecordBook;
+import org.pumpwright.host.app.record.StoreChoice;
 import org.pumpwright.host.bench.Firmware;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.stand.serial.SerialPorts;
@@ -72,7 +75,12 @@ public abstract class WindowTest {
                 new Shelf(Firmware.root().resolve("fixtures")),
                 new Stands(WireTiming.STANDARD, SerialPorts::open),
                 records,
-                new RecordFolder(records, records.resolve("spare")),
+                new RecordFolder(records, records.resolve("spare")).marking(),
+                new RecordBook(
+                        new StoreChoice(
+                                Optional.empty(), records.resolve("ledger.db"), records.resolve("keys"), StoreChoice.DESK),
+                        records,
+                        records.resolve("spare")),
                 CLOCK);
     }
 

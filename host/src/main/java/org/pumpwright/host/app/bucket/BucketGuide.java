@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.Shelf;
@@ -33,6 +34,7 @@ public final class BucketGuide {
 
     private final Shelf shelf;
     private final BucketStands stands;
+    private final OptionalDouble byHand;
     private final Clock clock;
     private volatile @Nullable GuidedTest running;
 
@@ -42,9 +44,23 @@ public final class BucketGuide {
      * @param clock the shop's time and zone
      */
     public BucketGuide(Shelf shelf, Stands stands, Clock clock) {
+        this(shelf, new BucketStands(stands), clock, OptionalDouble.empty());
+    }
+
+    private BucketGuide(Shelf shelf, BucketStands stands, Clock clock, OptionalDouble byHand) {
         this.shelf = shelf;
-        this.stands = new BucketStands(stands);
+        this.stands = stands;
         this.clock = clock;
+        this.byHand = byHand;
+    }
+
+    /**
+     * The same, but at a simulated stand a real person swings the simulated diverter and reads the simulated scale, to practise.
+     *
+     * @param pace simulated seconds in a second; 0 for as fast as it goes
+     */
+    public BucketGuide byHand(double pace) {
+        return new BucketGuide(shelf, stands, clock, OptionalDouble.of(pace));
     }
 
     /**
@@ -119,7 +135,9 @@ public final class BucketGuide {
         } catch (BucketRefused e) {
             throw BucketCalibration.refused(before, e);
         }
-        BucketStands.Reached reached = stands.reach(description, order.port(), order.unit(), order.meter());
+        BucketStands.Reached reached = byHand.isPresent()
+                ? stands.reachByHand(description, order.port(), person, byHand.getAsDouble())
+                : stands.reach(description, order.port(), order.unit(), order.meter());
         Path runs = order.folder()
                 .resolve("runs-" + NAME.format(OffsetDateTime.now(clock).withOffsetSameInstant(ZoneOffset.UTC))
                         + ".csv");
@@ -159,7 +177,7 @@ public final class BucketGuide {
         return simulated ? sheet : sheet.performedOn(LocalDate.now(clock));
     }
 
-    private static SheetFile.Runs noRuns() {
+    static SheetFile.Runs noRuns() {
         return new SheetFile.Runs(List.of(), Map.of(), SheetFile.source("no runs yet", new byte[0]));
     }
 }

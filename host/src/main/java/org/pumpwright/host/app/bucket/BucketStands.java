@@ -48,12 +48,27 @@ final class BucketStands {
                     "stand '%s' is simulated: it has no port, and its bucket is behind meter 0. Leave --port and --meter away."
                             .formatted(description.id()));
         }
+        SimulatedBench bench = bench(unit);
+        return new Reached(simulated(description, bench, 0), Optional.of(new SimulatedWeigher(bench)));
+    }
+
+    /** The same, but at a simulated stand this person does the work. */
+    Reached reachByHand(StandDescription description, Optional<String> port, Operator person, double pace)
+            throws OrderException {
+        if (description.connection() instanceof Connection.Serial) {
+            return reach(description, port, 1, 0);
+        }
+        SimulatedBench bench = bench(1);
+        return new Reached(simulated(description, bench, pace), Optional.of(new PractisingWeigher(bench, person)));
+    }
+
+    private static SimulatedBench bench(long unit) {
         PumpParameters pump = new PumpPopulation(unit).unit(0);
-        SimulatedBench bench =
-                new SimulatedBench(new PumpPlant(pump, SensorErrors.drawn(STAND_SEED), unit), pump.meter(), meter);
+        return new SimulatedBench(new PumpPlant(pump, SensorErrors.drawn(STAND_SEED), unit), pump.meter(), 0);
+    }
+
+    private static Stand simulated(StandDescription description, SimulatedBench bench, double pace) {
         SimulatedBoard board = new SimulatedBoard(bench, description.channels());
-        return new Reached(
-                new WireStand(description, () -> new SimulatedLine(board, 0), WireTiming.STANDARD),
-                Optional.of(new SimulatedWeigher(bench)));
+        return new WireStand(description, () -> new SimulatedLine(board, pace), WireTiming.STANDARD);
     }
 }

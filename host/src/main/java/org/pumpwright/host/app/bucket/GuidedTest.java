@@ -127,9 +127,11 @@ final class GuidedTest {
             for (int i = 0; i < order.runs(); i++) {
                 watcher.says("Run %d of %d, duty %s."
                         .formatted(runs.size() + 1, order.duties().size() * order.runs(), duty.print()));
+                watcher.began(runs.size() + 1, duty);
                 Run run = run(duty, set);
                 set = Optional.of(run.set());
                 keep(run);
+                watcher.kept(run);
             }
         }
         return done();

@@ -59,6 +59,16 @@ public record Sheet(
                 test, invented, job, with, method, equipment, conditions, deviations, opinions, lines, places, source);
     }
 
+    /** The same test of another meter on the same bench, and by whom. */
+    public Sheet of(String serial, String technician) {
+        BucketRecord.Meter other = new BucketRecord.Meter(
+                serial, meter.model(), meter.condition(), meter.state(), meter.previousK(), meter.otherState());
+        BucketRecord.Job by = new BucketRecord.Job(
+                job.customer(), job.place(), job.received(), job.performed(), technician, job.signer());
+        return new Sheet(
+                test, invented, by, other, method, equipment, conditions, deviations, opinions, lines, places, source);
+    }
+
     /** The same test on another day. */
     Sheet performedOn(LocalDate day) {
         BucketTest then = new BucketTest(

@@ -1,5 +1,8 @@
 package org.pumpwright.host.app.bucket;
 
+import org.pumpwright.host.calibrate.Run;
+import org.pumpwright.host.quantity.Duty;
+
 /** Hears how a guided bucket test goes. Called on the run thread; must return soon, because the run waits for it. */
 public interface TestWatcher {
     /** What is being done, or what the person is to do. */
@@ -13,4 +16,10 @@ public interface TestWatcher {
      * @param m3 by the meter's K until now
      */
     void live(double seconds, double pulses, double m3);
+
+    /** A run begins: its number from 1, and the duty of its flow. */
+    default void began(int run, Duty duty) {}
+
+    /** A run was weighed, and is in the sheet. */
+    default void kept(Run run) {}
 }

@@ -57,6 +57,11 @@ public final class ClaimData {
         return shelf.models().stream().filter(model -> model.id().equals(name)).findFirst();
     }
 
+    /** Every unit model that the shop knows. */
+    public List<UnitModel> models() throws OrderException, DataFileException {
+        return shelf.models();
+    }
+
     /** Plans that provoke what comes and goes or fails hot, for a unit of this model. */
     public Set<String> provokingPlans(String model) throws OrderException, DataFileException {
         Set<String> plans = new HashSet<>();

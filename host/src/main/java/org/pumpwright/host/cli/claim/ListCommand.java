@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.List;
 import org.pumpwright.host.app.claim.ClaimList;
+import org.pumpwright.host.app.claim.ClaimPage;
 import org.pumpwright.host.claim.CustodyState;
 import org.pumpwright.host.cli.Workshop;
 import picocli.CommandLine.Command;

@@ -3,19 +3,12 @@ package org.pumpwright.host.cli.claim;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import org.pumpwright.host.app.OrderException;
-import org.pumpwright.host.app.claim.ClaimPacket;
+import org.pumpwright.host.app.claim.ClaimPage;
 import org.pumpwright.host.app.claim.ClaimReview;
-import org.pumpwright.host.claim.RunEntry;
+import org.pumpwright.host.app.claim.PacketDesk;
 import org.pumpwright.host.cli.Workshop;
-import org.pumpwright.host.record.RunContent;
-import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.ledger.Digest;
-import org.pumpwright.host.record.ledger.Entry;
-import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.report.pdf.Sheet;
 import org.pumpwright.host.text.Language;
 import picocli.CommandLine.Command;
@@ -64,14 +57,8 @@ final class PacketCommand extends DeskCommand {
         if (!zip.toString().endsWith(".zip")) {
             throw new OrderException("%s: a packet ends in .zip".formatted(zip));
         }
-        ClaimReview.Reviewed whole = desk.review().of(number);
-        ClaimReview.Reviewed claim = withCustomer
-                ? whole
-                : new ClaimReview.Reviewed(whole.file().withoutPeople(), whole.coverage(), whole.entries());
-        PacketPapers papers = new PacketPapers(language, paper);
-        Map<String, byte[]> ofClaim = new TreeMap<>(papers.ofClaim(claim, lastRun(desk, claim), desk.photoFolder()));
-        ofClaim.put("claim.txt", PacketPapers.bytes(ClaimPage.of(claim, withCustomer)));
-        new ClaimPacket(desk.store(), desk.photoFolder()).write(claim, ofClaim, papers.ofRuns(), withCustomer, zip);
+        ClaimReview.Reviewed claim = new PacketDesk(desk.store(), desk.photoFolder(), desk.data())
+                .pack(number, new PacketDesk.Wishes(withCustomer, language, paper), zip);
         out.println("Packed: %s, %d bytes, SHA-256 %s"
                 .formatted(
                         zip, Files.size(zip), Digest.of(Files.readAllBytes(zip)).hex()));
@@ -82,17 +69,5 @@ final class PacketCommand extends DeskCommand {
         if (!claim.file().missing().isEmpty()) {
             out.println("Missing: " + ClaimPage.missing(claim.file()));
         }
-    }
-
-    private static Optional<RunRecord> lastRun(OpenDesk desk, ClaimReview.Reviewed claim) throws StoreException {
-        for (int i = claim.entries().size() - 1; i >= 0; i--) {
-            Entry entry = claim.entries().get(i);
-            if (RunEntry.is(entry) && !entry.attachments().isEmpty()) {
-                return desk.store()
-                        .attachment(entry.attachments().get(0))
-                        .map(blob -> RunContent.read(entry.content(), blob));
-            }
-        }
-        return Optional.empty();
     }
 }

@@ -1,6 +1,7 @@
 package org.pumpwright.host.cli.claim;
 
 import java.io.PrintWriter;
+import org.pumpwright.host.app.claim.ClaimPage;
 import org.pumpwright.host.app.claim.ClaimReview;
 import org.pumpwright.host.cli.Workshop;
 import picocli.CommandLine.Command;

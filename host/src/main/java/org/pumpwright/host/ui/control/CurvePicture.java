@@ -9,14 +9,21 @@ import java.util.Optional;
  * @param band the healthy range from the lowest effective volts on; empty where nothing is held against
  * @param dots what was measured, in the order of the run
  * @param now where the unit is at the moment; empty when it rests
+ * @param earlier what was measured in a run before, drawn hollow and dashed; empty where only one run is shown
  */
-public record CurvePicture(List<Band> band, List<Dot> dots, Optional<Spot> now) {
+public record CurvePicture(List<Band> band, List<Dot> dots, Optional<Spot> now, List<Dot> earlier) {
     /** Nothing. */
     public static final CurvePicture EMPTY = new CurvePicture(List.of(), List.of(), Optional.empty());
 
     public CurvePicture {
         band = List.copyOf(band);
         dots = List.copyOf(dots);
+        earlier = List.copyOf(earlier);
+    }
+
+    /** One run. */
+    public CurvePicture(List<Band> band, List<Dot> dots, Optional<Spot> now) {
+        this(band, dots, now, List.of());
     }
 
     /**

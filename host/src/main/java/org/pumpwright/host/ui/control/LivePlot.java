@@ -1,7 +1,9 @@
 package org.pumpwright.host.ui.control;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
@@ -16,6 +18,7 @@ import org.pumpwright.host.report.draw.Axis;
 import org.pumpwright.host.ui.control.CurvePicture.Band;
 import org.pumpwright.host.ui.control.CurvePicture.Dot;
 import org.pumpwright.host.ui.control.CurvePicture.Spot;
+import org.pumpwright.host.ui.control.CurvePicture.Standing;
 import org.pumpwright.host.ui.control.CurvePicture.Way;
 
 /**
@@ -33,6 +36,7 @@ public final class LivePlot extends Region {
     private static final int STEPS = 6;
 
     private final Canvas canvas = new Canvas();
+    private final TypeScale type = new TypeScale(this::redraw);
     private final ObservableValue<String> across;
     private final ObservableValue<String> up;
     private final ObjectProperty<CurvePicture> picture = new SimpleObjectProperty<>(CurvePicture.EMPTY);
@@ -51,7 +55,7 @@ public final class LivePlot extends Region {
         this.up = up;
         getStyleClass().add("live-plot");
         canvas.setManaged(false);
-        getChildren().add(canvas);
+        getChildren().addAll(canvas, type);
         picture.addListener((was, old, now) -> redraw());
         palette.addListener((was, old, now) -> redraw());
         across.addListener((was, old, now) -> redraw());
@@ -74,7 +78,7 @@ public final class LivePlot extends Region {
     }
 
     private void redraw() {
-        if (getWidth() <= LEFT + RIGHT || getHeight() <= TOP + BOTTOM) {
+        if (wide() <= LEFT + RIGHT || high() <= TOP + BOTTOM) {
             return;
         }
         canvas.setWidth(getWidth());
@@ -83,27 +87,71 @@ public final class LivePlot extends Region {
         x = Axis.toCover(Math.max(LEAST_VOLTS, widest(shown)), STEPS);
         y = Axis.toCover(highest(shown), STEPS);
         GraphicsContext pen = canvas.getGraphicsContext2D();
-        pen.clearRect(0, 0, getWidth(), getHeight());
+        double scale = type.scale();
+        pen.setTransform(scale, 0, 0, scale, 0, 0);
+        pen.clearRect(0, 0, wide(), high());
         drawBand(pen, shown.band());
         drawGrid(pen);
+        drawEarlier(pen, shown.earlier());
         drawWay(pen, shown.dots(), Way.UP);
         drawWay(pen, shown.dots(), Way.DOWN);
-        shown.dots().forEach(dot -> drawDot(pen, dot));
+        inDrawingOrder(shown.dots()).forEach(dot -> drawDot(pen, dot));
         shown.now().ifPresent(spot -> drawRing(pen, spot));
+    }
+
+    /** What matters most is drawn last and so lies on top. */
+    private static List<Dot> inDrawingOrder(List<Dot> dots) {
+        return dots.stream()
+                .sorted(Comparator.comparing((Dot dot) -> dot.standing() != Standing.INSIDE)
+                        .thenComparing(dot -> dot.way() == Way.UP))
+                .toList();
+    }
+
+    private double wide() {
+        return getWidth() / type.scale();
+    }
+
+    private double high() {
+        return getHeight() / type.scale();
+    }
+
+    /** The way up of a run before, hollow squares on a dotted line: it never looks like the run that is shown. */
+    private void drawEarlier(GraphicsContext pen, List<Dot> earlier) {
+        List<Dot> up = earlier.stream().filter(dot -> dot.way() == Way.UP).toList();
+        pen.setStroke(palette.get().ink());
+        pen.setLineWidth(2.5);
+        pen.setLineDashes(3, 7);
+        for (int i = 1; i < up.size(); i++) {
+            Spot from = up.get(i - 1).spot();
+            Spot to = up.get(i).spot();
+            pen.strokeLine(across(from.volts()), down(from.value()), across(to.volts()), down(to.value()));
+        }
+        pen.setLineDashes();
+        for (Dot dot : up) {
+            double cx = across(dot.spot().volts());
+            double cy = down(dot.spot().value());
+            pen.setFill(palette.get().ground());
+            pen.fillRect(cx - DOT, cy - DOT, 2 * DOT, 2 * DOT);
+            pen.strokeRect(cx - DOT, cy - DOT, 2 * DOT, 2 * DOT);
+        }
     }
 
     private static double widest(CurvePicture shown) {
         double most = shown.band().stream().mapToDouble(Band::volts).max().orElse(0);
-        double measured = shown.dots().stream()
+        double measured = all(shown)
                 .mapToDouble(dot -> dot.spot().volts())
                 .max()
                 .orElse(0);
         return Math.max(Math.max(most, measured), shown.now().map(Spot::volts).orElse(0.0));
     }
 
+    private static Stream<Dot> all(CurvePicture shown) {
+        return Stream.concat(shown.dots().stream(), shown.earlier().stream());
+    }
+
     private static double highest(CurvePicture shown) {
         double most = shown.band().stream().mapToDouble(Band::high).max().orElse(1);
-        double measured = shown.dots().stream()
+        double measured = all(shown)
                 .mapToDouble(dot -> dot.spot().value() + dot.half())
                 .max()
                 .orElse(0);
@@ -129,13 +177,12 @@ public final class LivePlot extends Region {
         pen.setLineWidth(1.5);
         pen.strokePolygon(xs, ys, 2 * n);
         pen.setLineDashes(14, 5, 3, 5);
-        for (int i = 1; i < n; i++) {
-            pen.strokeLine(
-                    xs[i - 1],
-                    down(band.get(i - 1).mean()),
-                    xs[i],
-                    down(band.get(i).mean()));
+        double[] means = new double[n];
+        for (int i = 0; i < n; i++) {
+            means[i] = down(band.get(i).mean());
         }
+        // In one stroke: the dashes would begin anew at each piece.
+        pen.strokePolyline(xs, means, n);
         pen.setLineDashes();
     }
 
@@ -147,20 +194,20 @@ public final class LivePlot extends Region {
         pen.setTextBaseline(VPos.CENTER);
         for (double tick : y.ticks()) {
             pen.setStroke(palette.get().faint());
-            pen.strokeLine(LEFT, down(tick), getWidth() - RIGHT, down(tick));
+            pen.strokeLine(LEFT, down(tick), wide() - RIGHT, down(tick));
             pen.fillText(y.label(tick), LEFT - 8, down(tick));
         }
         pen.setTextAlign(TextAlignment.CENTER);
         pen.setTextBaseline(VPos.TOP);
         for (double tick : x.ticks()) {
-            pen.fillText(x.label(tick), across(tick), getHeight() - BOTTOM + 6);
+            pen.fillText(x.label(tick), across(tick), high() - BOTTOM + 6);
         }
         pen.setStroke(palette.get().ink());
         pen.setLineWidth(1.5);
-        pen.strokeLine(LEFT, down(0), getWidth() - RIGHT, down(0));
+        pen.strokeLine(LEFT, down(0), wide() - RIGHT, down(0));
         pen.strokeLine(LEFT, TOP, LEFT, down(0));
         pen.setFont(Font.font("Inter", FontWeight.BOLD, 16));
-        pen.fillText(across.getValue(), (LEFT + getWidth() - RIGHT) / 2, getHeight() - 24);
+        pen.fillText(across.getValue(), (LEFT + wide() - RIGHT) / 2, high() - 24);
         pen.setTextAlign(TextAlignment.LEFT);
         pen.fillText(up.getValue(), 6, 6);
     }
@@ -217,8 +264,9 @@ public final class LivePlot extends Region {
             pen.strokePolygon(xs, ys, xs.length);
             return;
         }
-        pen.fillOval(cx - DOT, cy - DOT, 2 * DOT, 2 * DOT);
-        pen.strokeOval(cx - DOT, cy - DOT, 2 * DOT, 2 * DOT);
+        double r = way == Way.UP ? DOT : 0.8 * DOT;
+        pen.fillOval(cx - r, cy - r, 2 * r, 2 * r);
+        pen.strokeOval(cx - r, cy - r, 2 * r, 2 * r);
     }
 
     /** Points down for what lies below, up for what lies above. */
@@ -254,11 +302,11 @@ public final class LivePlot extends Region {
     }
 
     private double across(double volts) {
-        return LEFT + x.share(volts) * (getWidth() - LEFT - RIGHT);
+        return LEFT + x.share(volts) * (wide() - LEFT - RIGHT);
     }
 
     private double down(double value) {
-        return getHeight() - BOTTOM - y.share(value) * (getHeight() - TOP - BOTTOM);
+        return high() - BOTTOM - y.share(value) * (high() - TOP - BOTTOM);
     }
 
     @Override

@@ -12,6 +12,7 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.pumpwright.host.report.draw.Axis;
 
@@ -29,9 +30,13 @@ public final class StripChart extends Region {
     private static final int SCALE_STEPS = 2;
     private static final int TIME_STEPS = 6;
     private static final double LEAST_SECONDS = 10;
+    private static final Font FIGURE = Font.font("Inter", FontWeight.BOLD, 25);
+    private static final double FIGURE_DROP = 9;
+    private static final double UNIT_GAP = 5;
 
     private final List<StripLane> lanes;
     private final Canvas scales = new Canvas();
+    private final TypeScale type = new TypeScale(this::redraw);
     private final ImageView traces = new ImageView();
     private final ObjectProperty<Palette> palette = new SimpleObjectProperty<>(Palette.LIGHT);
     private final DoubleProperty span = new SimpleDoubleProperty(120);
@@ -44,7 +49,7 @@ public final class StripChart extends Region {
         getStyleClass().add("strip-chart");
         traces.setManaged(false);
         scales.setManaged(false);
-        getChildren().addAll(scales, traces);
+        getChildren().addAll(scales, traces, type);
         palette.addListener((was, old, now) -> redraw());
         span.addListener((was, old, now) -> redraw());
         lanes.forEach(lane -> lane.title().addListener((was, old, now) -> redraw()));
@@ -67,14 +72,16 @@ public final class StripChart extends Region {
 
     /** Draws what the series hold now. */
     public void redraw() {
-        int width = (int) getWidth();
-        int height = (int) getHeight();
+        double scale = type.scale();
+        double width = getWidth() / scale;
+        double height = getHeight() / scale;
         if (width <= LEFT + RIGHT || height <= FOOT + lanes.size() * LANE_GAP) {
             return;
         }
-        fit(width, height);
+        fit(width, height, scale);
         Time time = time();
         GraphicsContext pen = scales.getGraphicsContext2D();
+        pen.setTransform(scale, 0, 0, scale, 0, 0);
         pen.clearRect(0, 0, width, height);
         image.clear();
         double each = (height - FOOT) / lanes.size();
@@ -85,16 +92,16 @@ public final class StripChart extends Region {
         image.show();
     }
 
-    private void fit(int width, int height) {
-        int columnsNow = (int) (width - LEFT - RIGHT);
-        int rows = (int) (height - FOOT);
-        scales.setWidth(width);
-        scales.setHeight(height);
+    private void fit(double width, double height, double scale) {
+        int columnsNow = Math.max(1, (int) ((width - LEFT - RIGHT) * scale));
+        int rows = Math.max(1, (int) ((height - FOOT) * scale));
+        scales.setWidth(getWidth());
+        scales.setHeight(getHeight());
         if (image.width() != columnsNow || image.height() != rows) {
             image = new TraceImage(columnsNow, rows);
             columns = new Decimation(columnsNow);
             traces.setImage(image.image());
-            traces.relocate(LEFT, 0);
+            traces.relocate(LEFT * scale, 0);
         }
     }
 
@@ -119,10 +126,16 @@ public final class StripChart extends Region {
         columns.take(lane.series(), time.from(), time.to());
         Axis scale = Axis.toCover(Math.max(lane.leastTop(), highest()), SCALE_STEPS);
         double ceiling = top + TITLE;
-        TraceImage.Lane rows = new TraceImage.Lane((int) ceiling, (int) (top + height), scale.from(), scale.to());
+        double pixels = type.scale();
+        TraceImage.Lane rows = new TraceImage.Lane(
+                (int) (ceiling * pixels), (int) ((top + height) * pixels), scale.from(), scale.to());
         drawScale(pen, scale, rows);
         drawWords(pen, lane, top, height);
         image.paint(columns, rows, lane.stroke());
+    }
+
+    private double traceWidth() {
+        return image.width() / type.scale();
     }
 
     private double highest() {
@@ -141,9 +154,9 @@ public final class StripChart extends Region {
         pen.setTextBaseline(VPos.CENTER);
         pen.setLineWidth(1);
         for (double tick : scale.ticks()) {
-            double y = Math.round(rows.row(tick)) - 0.5;
+            double y = (Math.round(rows.row(tick)) - 0.5) / type.scale();
             pen.setStroke(palette.get().faint());
-            pen.strokeLine(LEFT, y, LEFT + image.width(), y);
+            pen.strokeLine(LEFT, y, LEFT + traceWidth(), y);
             pen.setFill(palette.get().ink());
             pen.fillText(scale.label(tick), LEFT - TICK_GAP, y);
         }
@@ -156,9 +169,22 @@ public final class StripChart extends Region {
         pen.setFont(Font.font("Inter", FontWeight.BOLD, 14));
         pen.fillText(lane.title().getValue(), LEFT, top);
         pen.setTextBaseline(VPos.CENTER);
-        pen.setFont(Font.font("Inter", FontWeight.BOLD, 24));
-        double x = LEFT + image.width() + TICK_GAP;
-        pen.fillText(lane.latest().getValue(), x, top + TITLE + (height - TITLE) / 2, RIGHT - TICK_GAP);
+        double x = LEFT + traceWidth() + TICK_GAP;
+        drawLatest(pen, lane.latest().getValue(), x, top + TITLE + (height - TITLE) / 2);
+    }
+
+    /** The figure large, its unit beside it. */
+    private static void drawLatest(GraphicsContext pen, String latest, double x, double y) {
+        int space = latest.indexOf(' ');
+        String figure = space < 0 ? latest : latest.substring(0, space);
+        pen.setTextBaseline(VPos.BASELINE);
+        pen.setFont(FIGURE);
+        pen.fillText(figure, x, y + FIGURE_DROP);
+        Text measured = new Text(figure);
+        measured.setFont(FIGURE);
+        double unitX = x + measured.getLayoutBounds().getWidth() + UNIT_GAP;
+        pen.setFont(Font.font("Inter", 14));
+        pen.fillText(space < 0 ? "" : latest.substring(space + 1), unitX, y + FIGURE_DROP);
     }
 
     private void drawTimes(GraphicsContext pen, Time time, double height) {
@@ -170,7 +196,7 @@ public final class StripChart extends Region {
         pen.setTextBaseline(VPos.BOTTOM);
         for (double ago : axis.ticks()) {
             if (ago <= length) {
-                double x = LEFT + (1 - ago / length) * image.width();
+                double x = LEFT + (1 - ago / length) * traceWidth();
                 pen.fillText(ago == 0 ? "0 s" : "\u2212" + axis.label(ago) + " s", x, height - 2);
             }
         }

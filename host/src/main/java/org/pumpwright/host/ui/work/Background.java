@@ -75,6 +75,13 @@ public final class Background implements AutoCloseable {
      */
     public <T> Job run(Callable<T> work, Consumer<? super T> done, Consumer<? super Throwable> failed) {
         Job job = new Job();
+        if (workers instanceof ExecutorService service && service.isShutdown()) {
+            // The window is closing: what still comes in begins nothing new.
+            job.cancel();
+            job.end(false);
+            job.handedOver();
+            return job;
+        }
         workers.execute(() -> carryOut(job, work, done, failed));
         return job;
     }

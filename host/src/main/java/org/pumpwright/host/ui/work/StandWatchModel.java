@@ -140,6 +140,11 @@ public final class StandWatchModel {
         }
     }
 
+    /** What was heard last no longer holds, and nothing newer is known: until something is heard again. */
+    public void nothingHeard() {
+        silent(Mark.UNKNOWN, "off");
+    }
+
     /** The JavaFX thread was held up for at least this long, ms. */
     public void screenHeldUp(int millis) {
         List<Tick> all = new ArrayList<>(ticks.subList(0, Math.min(ticks.size(), StandTicks.COUNT)));
@@ -162,6 +167,9 @@ public final class StandWatchModel {
         asides--;
         if (wanted) {
             start();
+        } else if (asides == 0) {
+            // What the work was heard to read last is no longer true.
+            silent(Mark.UNKNOWN, "off");
         }
     }
 

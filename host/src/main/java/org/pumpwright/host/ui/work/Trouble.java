@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.record.RunRecordException;
+import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.stand.StandException;
 
 /**
@@ -29,6 +30,9 @@ public record Trouble(Word what, Word remedy, String detail) {
         String message = String.valueOf(cause.getMessage());
         if (cause instanceof OrderException || cause instanceof DataFileException) {
             return named("order", message);
+        }
+        if (cause instanceof StoreException) {
+            return named("store", message);
         }
         if (cause instanceof RunRecordException) {
             return named("record", message);

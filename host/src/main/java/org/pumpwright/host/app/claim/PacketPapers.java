@@ -1,4 +1,4 @@
-package org.pumpwright.host.cli.claim;
+package org.pumpwright.host.app.claim;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.Version;
-import org.pumpwright.host.app.claim.ClaimPacket;
-import org.pumpwright.host.app.claim.ClaimReview;
 import org.pumpwright.host.claim.ClaimFile;
 import org.pumpwright.host.claim.Photo;
 import org.pumpwright.host.claim.photo.PhotoFolder;
@@ -33,17 +31,18 @@ import org.pumpwright.host.text.Language;
 import org.pumpwright.host.text.Texts;
 
 /** The papers of a packet. Their date is that of what they show, so that the same claim gives the same bytes. Confined to one thread. */
-final class PacketPapers {
+public final class PacketPapers {
     private final Texts texts;
     private final Sheet sheet;
 
-    PacketPapers(Language language, Sheet sheet) {
+    /** In this language, on this paper. */
+    public PacketPapers(Language language, Sheet sheet) {
         texts = Texts.in(language);
         this.sheet = sheet;
     }
 
     /** The clerk's page, as it is shown and as PDF. */
-    Map<String, byte[]> ofClaim(ClaimReview.Reviewed claim, Optional<RunRecord> run, PhotoFolder photos)
+    public Map<String, byte[]> ofClaim(ClaimReview.Reviewed claim, Optional<RunRecord> run, PhotoFolder photos)
             throws OrderException {
         ClaimFile file = claim.file();
         ClerkEvidence evidence = new ClerkEvidence(
@@ -83,7 +82,7 @@ final class PacketPapers {
     }
 
     /** The technician's page of a run. */
-    ClaimPacket.RunPapers ofRuns() {
+    public ClaimPacket.RunPapers ofRuns() {
         return run -> {
             String html = HtmlReport.page(run, UnitSystem.US, texts);
             return Map.of(
@@ -104,7 +103,7 @@ final class PacketPapers {
         return new Origin("", at, Version.text());
     }
 
-    static byte[] bytes(String text) {
+    private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -1,11 +1,9 @@
-package org.pumpwright.host.cli.claim;
+package org.pumpwright.host.app.claim;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.pumpwright.host.app.claim.ClaimList;
-import org.pumpwright.host.app.claim.ClaimReview;
 import org.pumpwright.host.claim.ClaimFile;
 import org.pumpwright.host.claim.ClaimIntake;
 import org.pumpwright.host.claim.CoverageAssessment;
@@ -17,15 +15,16 @@ import org.pumpwright.host.claim.Sourced;
 import org.pumpwright.host.text.Language;
 import org.pumpwright.host.text.Texts;
 
-/** A claim on one page of text. Confined to one thread. */
-final class ClaimPage {
+/** A claim on one page of text, in English. Confined to one thread. */
+public final class ClaimPage {
     private static final Texts TEXTS = Texts.in(Language.EN);
 
     private final StringBuilder page = new StringBuilder();
 
     private ClaimPage() {}
 
-    static String of(ClaimReview.Reviewed reviewed, boolean people) {
+    /** Everything that is known of it; the people only where asked for. */
+    public static String of(ClaimReview.Reviewed reviewed, boolean people) {
         ClaimPage page = new ClaimPage();
         ClaimFile file = reviewed.file();
         page.head(file);
@@ -209,11 +208,13 @@ final class ClaimPage {
                                 decision.at()));
     }
 
-    static String missing(ClaimFile file) {
+    /** What it lacks, on one line. */
+    public static String missing(ClaimFile file) {
         return file.missing().stream().map(item -> TEXTS.say(item.key())).collect(Collectors.joining("; "));
     }
 
-    static String line(ClaimList.Line line) {
+    /** One line of a list of claims. */
+    public static String line(ClaimList.Line line) {
         ClaimIntake intake = line.file().intake();
         return "%-12s %3d days, %d here  %s %s  %s%s"
                 .formatted(

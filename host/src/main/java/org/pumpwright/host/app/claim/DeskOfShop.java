@@ -1,0 +1,85 @@
+package org.pumpwright.host.app.claim;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import org.pumpwright.host.app.record.RecordBook;
+import org.pumpwright.host.claim.photo.PhotoFolder;
+import org.pumpwright.host.record.ledger.RecordStore;
+import org.pumpwright.host.record.ledger.StoreException;
+
+/** The desk of a shop as a face needs it for long: the store is opened by the first who asks, and again after it failed. Thread-safe. */
+public final class DeskOfShop {
+    private final RecordBook book;
+    private final ClaimData data;
+    private final Path photos;
+    private final Clock clock;
+
+    /**
+     * @param book what the shop has on record
+     * @param data the desk's data files
+     * @param photos where pictures are kept
+     * @param clock the shop's time and zone
+     */
+    public DeskOfShop(RecordBook book, ClaimData data, Path photos, Clock clock) {
+        this.book = book;
+        this.data = data;
+        this.photos = photos;
+        this.clock = clock;
+    }
+
+    /** The desk's data files. */
+    public ClaimData data() {
+        return data;
+    }
+
+    /** The shop's time and zone. */
+    public Clock clock() {
+        return clock;
+    }
+
+    /** Whether there is a store, or can be one that others have made. */
+    public boolean mayHold() {
+        return book.choice().mayHold();
+    }
+
+    /** Puts acts on record. */
+    public ClaimDesk desk() throws StoreException {
+        return new ClaimDesk(store(), clock);
+    }
+
+    /** Lists claims. */
+    public ClaimList list() throws StoreException {
+        return new ClaimList(new ClaimShelf(store()));
+    }
+
+    /** Looks at one claim among everything else; runs that wait for the record come first, for they may be of this claim. */
+    public ClaimReview review() throws StoreException {
+        book.workOff(List.of());
+        return new ClaimReview(store(), data);
+    }
+
+    /** Signs findings and decisions. */
+    public DecisionDesk decisions() throws StoreException {
+        return new DecisionDesk(desk(), data);
+    }
+
+    /** Takes pictures. */
+    public PhotoDesk photos() throws StoreException {
+        return new PhotoDesk(desk(), photoFolder(), clock.getZone());
+    }
+
+    /** Where pictures are. */
+    public PhotoFolder photoFolder() {
+        return new PhotoFolder(photos);
+    }
+
+    /** Packs claims up. */
+    public PacketDesk packets() throws StoreException {
+        return new PacketDesk(store(), photoFolder(), data);
+    }
+
+    private RecordStore store() throws StoreException {
+        return book.store(book.choice().desk());
+    }
+}

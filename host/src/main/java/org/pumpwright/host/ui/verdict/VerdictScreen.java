@@ -1,0 +1,128 @@
+package org.pumpwright.host.ui.verdict;
+
+import java.util.Locale;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.beans.value.ObservableValue;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.pumpwright.host.ui.Action;
+import org.pumpwright.host.ui.Frame;
+import org.pumpwright.host.ui.Moment;
+import org.pumpwright.host.ui.Saying;
+import org.pumpwright.host.ui.Screen;
+import org.pumpwright.host.ui.control.RowList;
+import org.pumpwright.host.ui.control.VerdictBoard;
+import org.pumpwright.host.ui.work.Row;
+import org.pumpwright.host.ui.work.VerdictModel;
+import org.pumpwright.host.ui.work.Word;
+
+/** What came of a run: the verdict as large as the window allows, why, and what to do next. JavaFX thread only. */
+public final class VerdictScreen implements Screen {
+    private final Frame frame;
+    private final Saying saying;
+    private final VerdictModel model;
+    private final VerdictBoard board;
+    private final VBox node = new VBox();
+    private final ObservableList<Action> actions = FXCollections.observableArrayList();
+
+    /**
+     * Shows what came of a run.
+     *
+     * @param history whether there is a screen of earlier runs to compare with
+     */
+    public VerdictScreen(Frame frame, VerdictModel model, boolean history) {
+        this.frame = frame;
+        this.saying = frame.saying();
+        this.model = model;
+        ObservableValue<Word> word = model.verdictProperty()
+                .map(found -> found.map(
+                                verdict -> Word.of("verdict." + verdict.name().toLowerCase(Locale.ROOT)))
+                        .orElse(Word.of("ui.verdict.none")));
+        board = new VerdictBoard(saying.text(word));
+        build();
+        model.verdictProperty().addListener((observed, old, now) -> now.ifPresent(board::show));
+        model.verdictProperty().get().ifPresent(board::show);
+        addActions(history);
+    }
+
+    private void build() {
+        node.getStyleClass().add("verdict-screen");
+        Label subject = label("subject", saying.text(model.subjectProperty()));
+        subject.getStyleClass().add("data");
+        Label meaning = label("verdict-meaning", saying.text(model.meaningProperty()));
+        HBox lists =
+                new HBox(list("ui.verdict.why", model.why(), "why"), list("ui.verdict.next", model.next(), "next"));
+        lists.getStyleClass().addAll("columns", "verdict-lists");
+        VBox.setVgrow(lists, Priority.ALWAYS);
+        Label paper = label("paper-line", saying.text(model.paperProperty()));
+        paper.getStyleClass().add("data");
+        paper.visibleProperty().bind(model.paperProperty().map(each -> !each.equals(Word.NONE)));
+        paper.managedProperty().bind(paper.visibleProperty());
+        node.getChildren().addAll(subject, board, meaning, lists, paper);
+    }
+
+    private static Label label(String styleClass, ObservableValue<String> text) {
+        Label label = new Label();
+        label.getStyleClass().add(styleClass);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.textProperty().bind(text);
+        return label;
+    }
+
+    private Node list(String key, ObservableList<Row> rows, String id) {
+        Label heading = label("heading", saying.text(key));
+        RowList list = new RowList(saying, rows);
+        list.setId(id);
+        VBox.setVgrow(list, Priority.ALWAYS);
+        VBox column = new VBox(heading, list);
+        column.getStyleClass().addAll("column", "column-half");
+        HBox.setHgrow(column, Priority.ALWAYS);
+        return column;
+    }
+
+    private void addActions(boolean history) {
+        BooleanBinding there = Bindings.createBooleanBinding(
+                () -> model.verdictProperty().get().isPresent(), model.verdictProperty());
+        BooleanBinding plan = Bindings.createBooleanBinding(
+                () -> model.nextPlanProperty().get().isPresent(), model.nextPlanProperty());
+        actions.setAll(
+                Action.of(saying.text("ui.verdict.begin_next"), this::nextTest)
+                        .when(plan)
+                        .asNext(),
+                Action.of(saying.text("ui.verdict.page"), model::openPage).when(there),
+                Action.nothing(),
+                history
+                        ? Action.of(saying.text("ui.verdict.compare"), () -> frame.goTo(Moment.HISTORY))
+                        : Action.nothing(),
+                Action.nothing(),
+                Action.of(saying.text("ui.verdict.next_unit"), () -> frame.goTo(Moment.RECEIVE)));
+    }
+
+    private void nextTest() {
+        model.beginNextTest();
+        frame.goTo(model.practice() ? Moment.RUN : Moment.READY);
+    }
+
+    @Override
+    public Moment moment() {
+        return Moment.VERDICT;
+    }
+
+    @Override
+    public Node node() {
+        return node;
+    }
+
+    @Override
+    public ObservableList<Action> actions() {
+        return actions;
+    }
+}

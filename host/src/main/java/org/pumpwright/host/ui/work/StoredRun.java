@@ -1,0 +1,45 @@
+package org.pumpwright.host.ui.work;
+
+import java.util.List;
+import java.util.Optional;
+import org.pumpwright.host.app.record.OnRecord.Seal;
+import org.pumpwright.host.grade.Feature;
+import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.record.ledger.Entry;
+
+/**
+ * A run on record that is looked at. Thread-safe.
+ *
+ * @param entry its entry
+ * @param run the run itself; empty for a bucket test, and where its samples are gone
+ * @param seal what its signature says
+ * @param others runs of the same unit, the newest first
+ */
+public record StoredRun(Entry entry, Optional<RunRecord> run, Seal seal, List<Entry> others) {
+    public StoredRun {
+        others = List.copyOf(others);
+    }
+
+    /** Its sweep: flow, or motor current, over effective volts; nothing where it has none. */
+    public SweepView sweep(Feature.Kind kind) {
+        return run.map(each -> RunCurve.of(each, kind)).orElse(SweepView.EMPTY);
+    }
+
+    /** Which unit. */
+    public Word subject() {
+        return Word.of(
+                "ui.history.subject",
+                entry.finder().serial().orElse("-"),
+                run.map(each -> each.subject().modelTitle()).or(() -> entry.finder().model()).orElse("-"));
+    }
+
+    /** Its verdict, and when. */
+    public Word verdict() {
+        return Word.of("ui.history.of_day", VerdictWords.word(entry), HistoryRows.day(entry));
+    }
+
+    /** How that stands. */
+    public Mark mark() {
+        return VerdictWords.mark(entry);
+    }
+}

@@ -1,0 +1,186 @@
+package org.pumpwright.host.ui.bucket;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pumpwright.host.app.bucket.BucketGuide;
+import org.pumpwright.host.ui.BenchServices;
+import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.ScreenPictures;
+import org.pumpwright.host.ui.SpokenTexts;
+import org.pumpwright.host.ui.WindowTest;
+import org.pumpwright.host.ui.work.Background;
+import org.pumpwright.host.ui.work.BucketDesk;
+import org.pumpwright.host.ui.work.BucketModel;
+import org.pumpwright.host.ui.work.BucketStep;
+import org.pumpwright.host.ui.work.Mark;
+import org.pumpwright.host.ui.work.StandWatchModel;
+
+/** A bucket test through the window, on the simulated bucket, by the keys alone. */
+final class BucketScreenTest extends WindowTest {
+    @TempDir
+    Path records;
+
+    private final List<Path> opened = new ArrayList<>();
+    private BenchWindow window;
+    private BucketModel model;
+    private StandWatchModel watch;
+    private Background background;
+
+    @BeforeEach
+    void build() throws Exception {
+        build(40);
+    }
+
+    private void build(double pace) throws Exception {
+        if (window != null) {
+            close();
+        }
+        BenchServices services = services(records);
+        var description = services.shelf().stand("simulated");
+        onScreen(() -> {
+            background = Background.threads(trouble -> window.trouble(trouble));
+            watch = new StandWatchModel(background, services.stands(), CLOCK);
+            watch.choose(description, Optional.empty());
+            window = frame(watch.ticks());
+            model = new BucketModel(
+                    background,
+                    watch,
+                    new BucketGuide(services.shelf(), services.stands(), CLOCK).byHand(pace),
+                    new BucketDesk(services.home(), records, services.book(), CLOCK),
+                    services.home().resolve("fixtures/buckets"),
+                    window.stop(),
+                    opened::add);
+            window.add(new BucketScreen(window, model, window.darkProperty()));
+            return true;
+        });
+        show(window.scene(), 1280, 800);
+        until(() -> model.benchProperty().get().isPresent());
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        onScreen(() -> {
+            watch.stop();
+            background.close();
+            window.close();
+            return true;
+        });
+    }
+
+    private void press(KeyCode key) throws Exception {
+        onScreen(() -> {
+            press(window.scene(), key);
+            return true;
+        });
+    }
+
+    private void at(BucketStep step) throws Exception {
+        until(() -> model.stepProperty().get() == step);
+    }
+
+    @Test
+    void aPlanIsSeenAndChangedBeforeItBegins() throws Exception {
+        assertThat(onScreen(() -> model.benchProperty().get().orElseThrow().name())).isEqualTo("simulated-bench");
+        assertThat(onScreen(() -> model.planProperty().get().total())).isEqualTo(20);
+        press(KeyCode.F3);
+        press(KeyCode.F4);
+        press(KeyCode.F5);
+        assertThat(onScreen(() -> model.planProperty().get().total())).isEqualTo(50);
+        assertThat(onScreen(() -> model.planProperty().get().seconds())).isEqualTo(120);
+        onScreen(() -> {
+            scan(window.scene(), "M-7713");
+            return true;
+        });
+        assertThat(onScreen(() -> model.serialProperty().get())).isEqualTo("M-7713");
+        assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "bucket-plan")).isEmpty();
+    }
+
+    @Test
+    void theKeysAloneLeadToAnAcceptedK() throws Exception {
+        onScreen(() -> {
+            model.plan(model.planProperty().get().otherFlows().otherFlows().otherRuns().otherRuns());
+            return true;
+        });
+        int total = onScreen(() -> model.planProperty().get().total());
+        assertThat(total).isEqualTo(9);
+        press(KeyCode.F1);
+        for (int run = 1; run <= total; run++) {
+            at(BucketStep.TARE);
+            if (run == 5) {
+                assertThat(ScreenPictures.of(this, window, "bucket-tare")).isEmpty();
+            }
+            press(KeyCode.F2);
+            at(BucketStep.SWING_IN);
+            press(KeyCode.F1);
+            at(BucketStep.SWING_OUT);
+            press(KeyCode.F1);
+            at(BucketStep.GROSS);
+            press(KeyCode.F2);
+        }
+        at(BucketStep.RESULT);
+        double k = onScreen(() ->
+                model.resultProperty().get().orElseThrow().record().result().single().pulsesPerM3());
+        assertThat(k * 3.785411784e-3).isBetween(2900.0, 3100.0);
+        assertThat(onScreen(() -> model.flows().stream().map(flow -> flow.mark()).toList()))
+                .containsOnly(Mark.GOOD);
+        assertThat(onScreen(() -> model.resultProperty().get().orElseThrow().troubles())).isEmpty();
+        press(KeyCode.F1);
+        until(() -> !opened.isEmpty());
+        assertThat(Files.exists(opened.get(0))).isTrue();
+        assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "bucket-result")).isEmpty();
+    }
+
+    @Test
+    void aWeightThatIsNoneIsToldAndAskedAgain() throws Exception {
+        press(KeyCode.F1);
+        at(BucketStep.TARE);
+        onScreen(() -> {
+            ((TextField) window.scene().lookup("#bucket-grams")).setText("900,5");
+            return true;
+        });
+        press(KeyCode.F1);
+        assertThat(onScreen(() -> model.complaintProperty().get().key())).isEqualTo("ui.bucket.point");
+        assertThat(onScreen(() -> model.stepProperty().get())).isEqualTo(BucketStep.TARE);
+        assertThat(ScreenPictures.of(this, window, "bucket-wrong-weight")).isEmpty();
+    }
+
+    @Test
+    void stopEndsTheTestAndKeepsTheWindowUsable() throws Exception {
+        press(KeyCode.F1);
+        at(BucketStep.TARE);
+        press(KeyCode.F2);
+        at(BucketStep.SWING_IN);
+        press(KeyCode.ESCAPE);
+        at(BucketStep.PLAN);
+        assertThat(onScreen(() -> window.scene().lookup("#banner").isVisible())).isTrue();
+        press(KeyCode.F8);
+        press(KeyCode.F3);
+        assertThat(onScreen(() -> model.planProperty().get().duties().size())).isEqualTo(5);
+    }
+
+    @Test
+    void theCountIsReadFromAcrossTheShop() throws Exception {
+        build(1);
+        press(KeyCode.F1);
+        at(BucketStep.TARE);
+        press(KeyCode.F2);
+        at(BucketStep.SWING_IN);
+        assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
+        press(KeyCode.F1);
+        until(() -> model.liveProperty().get().pulses() > 200);
+        assertThat(ScreenPictures.of(this, window, "bucket-counting")).isEmpty();
+    }
+}
