@@ -154,6 +154,8 @@ public final class BenchWindow implements Frame, AutoCloseable {
         if (asked != null) {
             asked = null;
             layout.prompt().hide();
+            // A key that comes before the next pulse would go to a field that is gone, and STOP's key with it.
+            layout.requestFocus();
             Optional.ofNullable(screens.get(current.get()))
                     .ifPresent(screen -> layout.actions().show(screen.actions()));
         }

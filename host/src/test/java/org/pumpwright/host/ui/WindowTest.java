@@ -137,7 +137,9 @@ public abstract class WindowTest {
     public static void press(Scene scene, KeyCode key, boolean control, boolean alt) {
         Node target = scene.getFocusOwner() == null ? scene.getRoot() : scene.getFocusOwner();
         Event.fireEvent(target, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, control, alt, false));
-        Event.fireEvent(target, new KeyEvent(KeyEvent.KEY_RELEASED, "", "", key, false, control, alt, false));
+        // What was pressed may have taken the node away that had the keyboard.
+        Node now = scene.getFocusOwner() == null ? scene.getRoot() : scene.getFocusOwner();
+        Event.fireEvent(now, new KeyEvent(KeyEvent.KEY_RELEASED, "", "", key, false, control, alt, false));
     }
 
     /** Types text and Enter at once, as a scanner does. JavaFX thread only. */

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.calibrate.BucketEvaluation;
@@ -31,17 +32,20 @@ public record BucketBench(Path file, Sheet sheet) {
     public static List<BucketBench> in(Path folder) throws OrderException {
         List<BucketBench> benches = new ArrayList<>();
         for (Path file : files(folder)) {
-            try {
-                BucketBench bench = read(file);
-                if (bench.sheet().test().bench().method() instanceof Weighing) {
-                    benches.add(bench);
-                }
-            } catch (DataFileException e) {
-                // A sheet that is still to be filled in lies here too.
-                continue;
-            }
+            filledIn(file)
+                    .filter(bench -> bench.sheet().test().bench().method() instanceof Weighing)
+                    .ifPresent(benches::add);
         }
         return benches;
+    }
+
+    /** A sheet that is still to be filled in lies in the folder too. */
+    private static Optional<BucketBench> filledIn(Path file) {
+        try {
+            return Optional.of(read(file));
+        } catch (DataFileException e) {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -58,7 +62,9 @@ public record BucketBench(Path file, Sheet sheet) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new OrderException(
                     "%s can't be read: %s. Check the folder's rights.".formatted(folder, e.getMessage()));

@@ -38,6 +38,11 @@ public final class DeskOfShop {
         return clock;
     }
 
+    /** Where the store is, for people. */
+    public String store() {
+        return book.choice().words();
+    }
+
     /** Whether there is a store, or can be one that others have made. */
     public boolean mayHold() {
         return book.choice().mayHold();
@@ -45,18 +50,18 @@ public final class DeskOfShop {
 
     /** Puts acts on record. */
     public ClaimDesk desk() throws StoreException {
-        return new ClaimDesk(store(), clock);
+        return new ClaimDesk(opened(), clock);
     }
 
     /** Lists claims. */
     public ClaimList list() throws StoreException {
-        return new ClaimList(new ClaimShelf(store()));
+        return new ClaimList(new ClaimShelf(opened()));
     }
 
     /** Looks at one claim among everything else; runs that wait for the record come first, for they may be of this claim. */
     public ClaimReview review() throws StoreException {
         book.workOff(List.of());
-        return new ClaimReview(store(), data);
+        return new ClaimReview(opened(), data);
     }
 
     /** Signs findings and decisions. */
@@ -76,10 +81,10 @@ public final class DeskOfShop {
 
     /** Packs claims up. */
     public PacketDesk packets() throws StoreException {
-        return new PacketDesk(store(), photoFolder(), data);
+        return new PacketDesk(opened(), photoFolder(), data);
     }
 
-    private RecordStore store() throws StoreException {
+    private RecordStore opened() throws StoreException {
         return book.store(book.choice().desk());
     }
 }

@@ -128,7 +128,11 @@ public final class BucketScreen implements Screen {
         } else if (!before.underWay()) {
             left.getChildren().setAll(work.node());
             workActions();
+        } else {
+            return;
         }
+        // Never left on a field that is gone: STOP's key comes in by the node that has it.
+        node.requestFocus();
     }
 
     private void planActions() {
@@ -177,7 +181,8 @@ public final class BucketScreen implements Screen {
                 switch (step) {
                     case SWING_IN -> "ui.bucket.is_in";
                     case SWING_OUT -> "ui.bucket.is_out";
-                    default -> "ui.bucket.take_weight";
+                    case TARE, GROSS -> "ui.bucket.take_weight";
+                    default -> "ui.bucket.wait";
                 });
     }
 

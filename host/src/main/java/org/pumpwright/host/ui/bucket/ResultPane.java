@@ -37,11 +37,14 @@ final class ResultPane {
         Label litre = figure("bucket-k-litre");
         litre.textProperty().bind(model.resultProperty().map(kept -> k(kept, "%.2f", KFactor::pulsesPerLitre)));
         Label perLitre = unit(saying, "ui.bucket.per_litre");
-        HBox k = new HBox(gallon, perGallon, litre, perLitre);
+        HBox k = new HBox(gallon, perGallon);
         k.getStyleClass().add("bucket-k-line");
+        HBox second = new HBox(litre, perLitre);
+        second.getStyleClass().add("bucket-k-line");
         Label finding = new Label();
         finding.getStyleClass().add("headline");
         finding.setWrapText(true);
+        finding.setMinHeight(Label.USE_PREF_SIZE);
         finding.textProperty().bind(saying.text(model.resultProperty().map(ResultPane::finding)));
         HBox.setHgrow(finding, Priority.ALWAYS);
         HBox head = new HBox(sign, finding);
@@ -50,7 +53,7 @@ final class ResultPane {
         RowList list = new RowList(saying, checks);
         VBox.setVgrow(list, Priority.ALWAYS);
         model.resultProperty().addListener((observed, old, now) -> show(now));
-        node.getChildren().addAll(k, head, list);
+        node.getChildren().addAll(new VBox(k, second), head, list);
     }
 
     private static Label figure(String style) {

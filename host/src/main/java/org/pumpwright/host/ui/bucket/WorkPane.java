@@ -1,6 +1,7 @@
 package org.pumpwright.host.ui.bucket;
 
 import java.util.Locale;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -11,11 +12,12 @@ import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.control.Field;
+import org.pumpwright.host.ui.control.FillBar;
 import org.pumpwright.host.ui.work.BucketModel;
 import org.pumpwright.host.ui.work.BucketModel.Live;
 import org.pumpwright.host.ui.work.BucketStep;
 
-/** A bucket test under way: the count as large as it goes, flow and time below it, and a field for the weight when one is wanted. JavaFX thread only. */
+/** A bucket test under way: the count as large as it goes, how far the run has come and its flow below it, and a field for the weight when one is wanted. JavaFX thread only. */
 final class WorkPane {
     private final BucketModel model;
     private final VBox node = new VBox();
@@ -34,6 +36,13 @@ final class WorkPane {
         count.getStyleClass().add("bucket-count");
         Label flow = figure("bucket-flow");
         flow.textProperty().bind(saying.text("ui.bucket.live", flow(saying, model), seconds(model)));
+        FillBar bar = new FillBar();
+        bar.shareProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> model.liveProperty().get().seconds()
+                                / model.planProperty().get().seconds(),
+                        model.liveProperty(),
+                        model.planProperty()));
         grams = new Field(saying.text("ui.bucket.grams"), "bucket-grams");
         grams.getStyleClass().add("bucket-grams");
         grams.text().setOnAction(entered -> takeWeight());
@@ -51,13 +60,15 @@ final class WorkPane {
         count.managedProperty().bind(weighs.map(now -> !now));
         flow.visibleProperty().bind(weighs.map(now -> !now));
         flow.managedProperty().bind(weighs.map(now -> !now));
+        bar.visibleProperty().bind(weighs.map(now -> !now));
+        bar.managedProperty().bind(weighs.map(now -> !now));
         model.stepProperty().addListener((observed, old, now) -> {
             grams.text().clear();
             if (now.weighs()) {
                 grams.text().requestFocus();
             }
         });
-        node.getChildren().addAll(count, flow, weight);
+        node.getChildren().addAll(count, bar, flow, weight);
     }
 
     private static Label figure(String style) {
@@ -67,7 +78,7 @@ final class WorkPane {
     }
 
     private static ObservableValue<String> flow(Saying saying, BucketModel model) {
-        return javafx.beans.binding.Bindings.createStringBinding(
+        return Bindings.createStringBinding(
                 () -> print(model.liveProperty().get(), saying.unitsProperty().get()),
                 model.liveProperty(),
                 saying.unitsProperty());

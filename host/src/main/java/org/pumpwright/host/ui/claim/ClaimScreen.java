@@ -96,6 +96,8 @@ public final class ClaimScreen implements Screen {
 
     private void show(Pane pane) {
         node.getChildren().setAll(pane.node());
+        // Never left on a field that is gone: STOP's key comes in by the node that has it.
+        node.requestFocus();
         actions.setAll(pane.actions());
     }
 

@@ -75,6 +75,7 @@ final class IntakePane implements Pane {
             }
         }
         changed.run();
+        node.requestFocus();
     }
 
     private Node typed(Entered which) {

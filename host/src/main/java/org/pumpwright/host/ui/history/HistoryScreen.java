@@ -104,7 +104,10 @@ public final class HistoryScreen implements Screen {
         sign.markProperty().bind(model.shownProperty().map(run -> run.map(StoredRun::mark).orElse(Mark.UNKNOWN)));
         Label verdict = label("headline");
         verdict.textProperty().bind(saying.text(model.shownProperty().map(run -> run.map(StoredRun::verdict).orElse(Word.NONE))));
+        verdict.setMinWidth(Label.USE_PREF_SIZE);
         Label subject = label("history-subject");
+        HBox.setHgrow(subject, Priority.ALWAYS);
+        subject.setMinHeight(Label.USE_PREF_SIZE);
         subject.getStyleClass().add("data");
         subject.textProperty().bind(saying.text(model.shownProperty().map(run -> run.map(StoredRun::subject).orElse(Word.NONE))));
         HBox head = new HBox(sign, verdict, subject);
@@ -149,6 +152,8 @@ public final class HistoryScreen implements Screen {
             node.getChildren().setAll(listPane);
             listActions();
         }
+        // Never left on a field that is gone: STOP's key comes in by the node that has it.
+        node.requestFocus();
     }
 
     private void listActions() {

@@ -80,7 +80,7 @@ public final class ReceiveScreen implements Screen {
         for (Product product : Product.values()) {
             ChoiceButton button = new ChoiceButton(
                     saying.text(product.word()), () -> model.productProperty().set(Optional.of(product)));
-            button.setId("product-" + product.ordinal());
+            button.setId("product-" + products.size());
             button.chosenProperty().bind(model.productProperty().map(now -> now.equals(Optional.of(product))));
             products.add(button);
         }

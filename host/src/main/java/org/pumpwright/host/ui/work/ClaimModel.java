@@ -78,12 +78,16 @@ public final class ClaimModel {
     public void list() {
         boolean all = closedToo.get();
         background.run(
-                () -> desk.mayHold() ? desk.list().lines(today(), all) : List.<ClaimList.Line>of(),
+                () -> Patience.ask(() -> lines(all), desk.store()),
                 this::show,
                 failure -> {
                     headline.set(Word.of("ui.claim.away"));
                     background.trouble(Trouble.of(failure));
                 });
+    }
+
+    private List<ClaimList.Line> lines(boolean all) throws Exception {
+        return desk.mayHold() ? desk.list().lines(today(), all) : List.of();
     }
 
     private LocalDate today() {
@@ -119,7 +123,7 @@ public final class ClaimModel {
     private void work(Callable<String> deed, Consumer<ClaimView> done) {
         busy.set(true);
         background.run(
-                () -> view(deed.call()),
+                () -> Patience.ask(() -> view(deed.call()), desk.store()),
                 view -> {
                     busy.set(false);
                     show(view);

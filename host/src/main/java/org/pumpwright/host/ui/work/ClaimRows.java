@@ -58,11 +58,11 @@ final class ClaimRows {
         view.runs().forEach(run -> rows.add(run(run)));
         file.flags().forEach(flag -> rows.add(new Row(
                 Word.of("ui.claim.flag"), Mark.WATCH, said(flag.sentence()), Word.NONE)));
-        view.cautions().forEach(caution -> rows.add(new Row(
-                Word.of("ui.claim.caution"), Mark.WATCH, Word.stored(caution), Word.NONE)));
         file.missing().stream().filter(Missing::beforeTheTest).forEach(item -> rows.add(missing(item)));
         view.reviewed().coverage().ifPresent(coverage -> coverage.lines().forEach(line -> rows.add(covered(line))));
         file.missing().stream().filter(item -> !item.beforeTheTest()).forEach(item -> rows.add(missing(item)));
+        view.cautions().forEach(caution -> rows.add(new Row(
+                Word.of("ui.claim.caution"), Mark.WATCH, Word.stored(caution), Word.NONE)));
         return rows;
     }
 

@@ -142,8 +142,9 @@ public final class HistoryModel {
         LookingUp.Wanted wanted = new LookingUp.Wanted(
                 text.get(), asked.get().word(), since.get().first(LocalDate.now(clock)), MOST);
         busy.set(true);
+        headline.set(Word.of("ui.history.looking"));
         background.run(
-                () -> looking.find(wanted),
+                () -> Patience.ask(() -> looking.find(wanted), book.choice().words()),
                 entries -> {
                     if (own == searches) {
                         busy.set(false);
@@ -204,7 +205,7 @@ public final class HistoryModel {
     public void open(String id) {
         busy.set(true);
         background.run(
-                () -> read(id),
+                () -> Patience.ask(() -> read(id), book.choice().words()),
                 run -> {
                     busy.set(false);
                     earlier.set(Optional.empty());
@@ -229,7 +230,7 @@ public final class HistoryModel {
     public void compare(Entry other) {
         StoredRun here = shown.get().orElseThrow();
         busy.set(true);
-        background.run(() -> compared(here, read(other.id())), both -> {
+        background.run(() -> Patience.ask(() -> compared(here, read(other.id())), book.choice().words()), both -> {
             busy.set(false);
             spread = both.spread();
             shown.set(Optional.of(both.later()));

@@ -105,8 +105,8 @@ public final class PracticeModel {
 
     /** The next severity. */
     public void anotherSeverity() {
-        Severity[] all = Severity.values();
-        severity.set(all[(severity.get().ordinal() + 1) % all.length]);
+        List<Severity> all = List.of(Severity.values());
+        severity.set(all.get((all.indexOf(severity.get()) + 1) % all.size()));
     }
 
     /**

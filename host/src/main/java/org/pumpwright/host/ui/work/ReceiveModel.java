@@ -180,11 +180,7 @@ public final class ReceiveModel {
             return;
         }
         Acceptance.Job job =
-                new Acceptance.Job(
-                complaint.get().flatMap(ComplaintChoice::complaint),
-                false,
-                Optional.empty(),
-                Optional.of(claim.get().strip()).filter(number -> !number.isEmpty()));
+                new Acceptance.Job(complaint.get().flatMap(ComplaintChoice::complaint), false, Optional.empty());
         String who = technician.get().strip();
         WorkOrder order = new WorkOrder(
                 model.get().orElseThrow(),

@@ -5,7 +5,6 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.RunWatcher;
 import org.pumpwright.host.curve.HealthyCurve;
 import org.pumpwright.host.grade.StandExpectations;
@@ -58,8 +57,7 @@ final class RunFeed implements RunWatcher {
     public Optional<String> whyStopped() {
         bring(taker::asksWhy);
         try {
-            @Nullable Optional<String> said = why.poll(MOST_SECONDS_FOR_WHY, TimeUnit.SECONDS);
-            return said == null ? Optional.empty() : said;
+            return Optional.ofNullable(why.poll(MOST_SECONDS_FOR_WHY, TimeUnit.SECONDS)).flatMap(said -> said);
         } catch (InterruptedException e) {
             // The window is being closed: the run is kept as it is, and whoever interrupted still has to be heard.
             Thread.currentThread().interrupt();

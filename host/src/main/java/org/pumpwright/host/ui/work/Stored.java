@@ -6,6 +6,6 @@ public final class Stored {
 
     /** A sentence as a record keeps it. */
     public static Word sentence(String english) {
-        return Word.stored(english);
+        return Word.asIs(english);
     }
 }

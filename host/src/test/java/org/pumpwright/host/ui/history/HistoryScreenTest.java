@@ -1,0 +1,177 @@
+package org.pumpwright.host.ui.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.pumpwright.host.app.record.RecordBook;
+import org.pumpwright.host.app.record.RunPages;
+import org.pumpwright.host.app.record.StoreChoice;
+import org.pumpwright.host.record.sql.OwnPostgresql;
+import org.pumpwright.host.report.pdf.Sheet;
+import org.pumpwright.host.ui.BenchServices;
+import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.ScreenPictures;
+import org.pumpwright.host.ui.SpokenTexts;
+import org.pumpwright.host.ui.WindowTest;
+import org.pumpwright.host.ui.work.Background;
+import org.pumpwright.host.ui.work.HistoryModel;
+
+/** What is on record, through the window. */
+final class HistoryScreenTest extends WindowTest {
+    @TempDir
+    Path records;
+
+    private final List<Path> opened = new ArrayList<>();
+    private BenchWindow window;
+    private HistoryModel model;
+    private Background background;
+    private BenchServices services;
+
+    @BeforeEach
+    void build() {
+        services = services(records);
+    }
+
+    private void open(RecordBook book) throws Exception {
+        onScreen(() -> {
+            background = Background.threads(trouble -> window.trouble(trouble));
+            window = frame();
+            model = new HistoryModel(
+                    background,
+                    book,
+                    services.shelf(),
+                    new RunPages(records.resolve("papers"), Sheet.LETTER),
+                    opened::add,
+                    CLOCK);
+            window.add(new HistoryScreen(window, model, window.darkProperty()));
+            return true;
+        });
+        show(window.scene(), 1280, 800);
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        services.book().close();
+        onScreen(() -> {
+            background.close();
+            window.close();
+            return true;
+        });
+    }
+
+    private void press(KeyCode key) throws Exception {
+        onScreen(() -> {
+            press(window.scene(), key);
+            return true;
+        });
+    }
+
+    private void select(String list, int line) throws Exception {
+        onScreen(() -> {
+            ((ListView<?>) window.scene().lookup("#" + list)).getSelectionModel().select(line);
+            return true;
+        });
+    }
+
+    @Test
+    void beforeAndAfterOfOneUnitLieOverEachOther() throws Exception {
+        RunsOnRecord.add(services, "DP-2512-0417", "slip", Optional.of("EX-1001"), 0);
+        RunsOnRecord.add(services, "DP-2512-0417", "healthy", Optional.of("EX-1001"), 2);
+        RunsOnRecord.add(services, "DP-2601-0033", "healthy", Optional.empty(), 3);
+        open(services.book());
+        until(() -> model.rows().size() == 3);
+        assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "history-list")).isEmpty();
+
+        onScreen(() -> {
+            scan(window.scene(), "DP-2512");
+            return true;
+        });
+        until(() -> model.rows().size() == 2);
+        select("history-list", 0);
+        press(KeyCode.F1);
+        until(() -> model.shownProperty().get().isPresent());
+        assertThat(onScreen(() -> model.shownProperty().get().orElseThrow().others()))
+                .hasSize(1);
+        assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "history-run")).isEmpty();
+
+        press(KeyCode.F2);
+        until(() -> window.scene().lookup("#prompt").isVisible());
+        assertThat(ScreenPictures.of(this, window, "history-which")).isEmpty();
+        press(KeyCode.F1);
+        until(() -> model.earlierProperty().get().isPresent());
+        assertThat(onScreen(() ->
+                        model.earlierProperty().get().orElseThrow().entry().finder().verdict()))
+                .contains("fail");
+        assertThat(onScreen(() -> model.details().stream()
+                        .map(row -> row.finding().key())
+                        .toList()))
+                .hasSizeGreaterThan(3)
+                .containsOnly("ui.history.change");
+        assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "history-overlay")).isEmpty();
+
+        press(KeyCode.F1);
+        until(() -> !opened.isEmpty());
+        assertThat(opened.get(0)).exists().hasExtension("pdf");
+    }
+
+    @Test
+    void verdictAndDaysNarrowTheListDown() throws Exception {
+        RunsOnRecord.add(services, "DP-1", "slip", Optional.empty(), 0);
+        RunsOnRecord.add(services, "DP-2", "healthy", Optional.empty(), 1);
+        open(services.book());
+        until(() -> model.rows().size() == 2);
+        press(KeyCode.F2);
+        until(() -> model.rows().size() == 1);
+        assertThat(onScreen(() -> model.askedProperty().get())).isEqualTo(HistoryModel.Asked.FAIL);
+        press(KeyCode.F4);
+        until(() -> model.rows().size() == 2);
+        onScreen(() -> {
+            ((TextField) window.scene().lookup("#history-text")).setText("nobody");
+            return true;
+        });
+        until(() -> model.headlineProperty().get().key().equals("ui.history.none"));
+    }
+
+    @Test
+    void aServerThatDiesIsToldAndTheWindowGoesOn() throws Exception {
+        OwnPostgresql server = OwnPostgresql.start();
+        RecordBook book = new RecordBook(
+                new StoreChoice(
+                        Optional.of(server.address(server.newDatabase()) + "?user=" + OwnPostgresql.USER),
+                        records.resolve("ledger.db"),
+                        records.resolve("keys"),
+                        StoreChoice.DESK),
+                records,
+                records.resolve("spare"));
+        try {
+            RunsOnRecord.add(services, "DP-1", "healthy", Optional.empty(), 0);
+            // Put on record once more, in the server.
+            RunsOnRecord.addAgain(book, records);
+            open(book);
+            until(() -> model.rows().size() == 1);
+        } finally {
+            server.close();
+        }
+        press(KeyCode.F3);
+        until(() -> window.scene().lookup("#banner").isVisible());
+        assertThat(onScreen(() -> model.headlineProperty().get().key())).isEqualTo("ui.history.away");
+        assertThat(ScreenPictures.of(this, window, "history-server-away")).isEmpty();
+        press(KeyCode.F8);
+        select("history-list", 0);
+        assertThat(onScreen(() -> button(window.scene(), "action-1").isDisabled())).isFalse();
+        book.close();
+    }
+}
