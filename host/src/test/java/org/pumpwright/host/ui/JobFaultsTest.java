@@ -45,8 +45,8 @@ final class JobFaultsTest extends WindowTest {
             line = new SimulatedLine(new SimulatedBoard(plant, description.channels()), pace);
             return line;
         });
-        BenchServices services =
-                new BenchServices(usual.home(), usual.shelf(), stands, records, usual.recordFolder(), usual.book(), usual.clock());
+        BenchServices services = new BenchServices(
+                usual.home(), usual.shelf(), stands, records, usual.recordFolder(), usual.book(), usual.clock());
         WorkOrder order = new WorkOrder(
                 usual.shelf().model("demo-pump"),
                 usual.shelf().plan(plan),

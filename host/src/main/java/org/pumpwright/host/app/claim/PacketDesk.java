@@ -69,8 +69,7 @@ public final class PacketDesk {
         for (int i = claim.entries().size() - 1; i >= 0; i--) {
             Entry entry = claim.entries().get(i);
             if (RunEntry.is(entry) && !entry.attachments().isEmpty()) {
-                return store.attachment(entry.attachments().get(0))
-                        .map(blob -> RunContent.read(entry.content(), blob));
+                return store.attachment(entry.attachments().get(0)).map(blob -> RunContent.read(entry.content(), blob));
             }
         }
         return Optional.empty();

@@ -32,8 +32,7 @@ final class BenchChoice {
         List<Action> answers = new ArrayList<>();
         VBox names = new VBox();
         benches.stream().limit(MOST).forEach(each -> {
-            answers.add(Action.of(
-                    new SimpleStringProperty(each.sheet().meter().serial()), () -> model.choose(each)));
+            answers.add(Action.of(new SimpleStringProperty(each.sheet().meter().serial()), () -> model.choose(each)));
             Label line = new Label("F%d  %s".formatted(answers.size(), each.name()));
             line.getStyleClass().addAll("stand-line", "data");
             names.getChildren().add(line);

@@ -49,8 +49,7 @@ public final class BucketScreen implements Screen {
         work = new WorkPane(saying, model);
         planPane = new PlanPane(saying, model).node();
         resultPane = new ResultPane(saying, model).node();
-        weighs = Bindings.createBooleanBinding(
-                () -> model.stepProperty().get().weighs(), model.stepProperty());
+        weighs = Bindings.createBooleanBinding(() -> model.stepProperty().get().weighs(), model.stepProperty());
         build(dark);
         model.stepProperty().addListener((observed, old, now) -> {
             show(old, now);
@@ -82,11 +81,14 @@ public final class BucketScreen implements Screen {
         Label counter = new Label();
         counter.getStyleClass().add("bucket-counter");
         counter.setMinWidth(Label.USE_PREF_SIZE);
-        counter.textProperty().bind(saying.text(Bindings.createObjectBinding(this::counted, model.runProperty(), model.stepProperty())));
+        counter.textProperty()
+                .bind(saying.text(
+                        Bindings.createObjectBinding(this::counted, model.runProperty(), model.stepProperty())));
         HBox head = new HBox(sentence, counter);
         head.getStyleClass().add("bucket-head");
         RepeatDots dots = new RepeatDots();
-        dots.paletteProperty().bind(Bindings.createObjectBinding(() -> dark.get() ? Palette.DARK : Palette.LIGHT, dark));
+        dots.paletteProperty()
+                .bind(Bindings.createObjectBinding(() -> dark.get() ? Palette.DARK : Palette.LIGHT, dark));
         model.flows().addListener((ListChangeListener<FlowRuns>) change -> showDots(dots));
         showDots(dots);
         Label caption = new Label();
@@ -105,16 +107,21 @@ public final class BucketScreen implements Screen {
     }
 
     private Word counted() {
-        boolean going = model.stepProperty().get().underWay() && model.runProperty().get() > 0;
+        boolean going =
+                model.stepProperty().get().underWay() && model.runProperty().get() > 0;
         return going
-                ? Word.of("ui.bucket.run", model.runProperty().get(), model.planProperty().get().total())
+                ? Word.of(
+                        "ui.bucket.run",
+                        model.runProperty().get(),
+                        model.planProperty().get().total())
                 : Word.NONE;
     }
 
     private void showDots(RepeatDots dots) {
         dots.lanesProperty()
                 .set(model.flows().stream()
-                        .map(flow -> new RepeatDots.Lane(flow.duty().print(), flow.k(), flow.planned(), flow.gateShare()))
+                        .map(flow ->
+                                new RepeatDots.Lane(flow.duty().print(), flow.k(), flow.planned(), flow.gateShare()))
                         .toList());
     }
 
@@ -144,7 +151,9 @@ public final class BucketScreen implements Screen {
                 model.serialProperty(),
                 model.technicianProperty());
         actions.setAll(
-                Action.of(saying.text("ui.bucket.begin"), () -> model.begin(saying.unitsProperty().get()))
+                Action.of(
+                                saying.text("ui.bucket.begin"),
+                                () -> model.begin(saying.unitsProperty().get()))
                         .when(ready)
                         .asNext(),
                 Action.of(saying.text("ui.bucket.bench"), benches::ask),

@@ -86,13 +86,15 @@ final class ResultPane {
         String key = record.result().accepted() ? "ui.bucket.accepted" : "ui.bucket.not_accepted";
         return Word.of(
                 record.practice() ? key + ".practice" : key,
-                String.format(Locale.ROOT, "%.2f", 100 * record.result().single().relativeExpandedUncertainty()),
+                String.format(
+                        Locale.ROOT, "%.2f", 100 * record.result().single().relativeExpandedUncertainty()),
                 String.format(Locale.ROOT, "%.1f", 100 * record.result().inService()));
     }
 
     private void show(Optional<BucketDesk.Kept> kept) {
         sign.markProperty()
-                .set(kept.map(each -> each.record().result().accepted() ? Mark.GOOD : Mark.BAD).orElse(Mark.UNKNOWN));
+                .set(kept.map(each -> each.record().result().accepted() ? Mark.GOOD : Mark.BAD)
+                        .orElse(Mark.UNKNOWN));
         checks.setAll(kept.map(each -> rows(each.record())).orElse(List.of()));
     }
 

@@ -60,10 +60,14 @@ final class ClaimPane implements Pane {
         node.getStyleClass().add("claim-one");
         node.setMinHeight(0);
         Label headline = label("headline");
-        headline.textProperty().bind(saying.text(model.shownProperty().map(view -> view.map(ClaimView::headline).orElse(Word.NONE))));
+        headline.textProperty()
+                .bind(saying.text(model.shownProperty()
+                        .map(view -> view.map(ClaimView::headline).orElse(Word.NONE))));
         Label next = label("claim-next");
         next.setId("claim-next");
-        next.textProperty().bind(saying.text(model.shownProperty().map(view -> view.map(ClaimView::nextSentence).orElse(Word.NONE))));
+        next.textProperty()
+                .bind(saying.text(model.shownProperty()
+                        .map(view -> view.map(ClaimView::nextSentence).orElse(Word.NONE))));
         HBox head = new HBox(headline, next);
         HBox.setHgrow(next, Priority.ALWAYS);
         head.setAlignment(Pos.CENTER_LEFT);
@@ -105,7 +109,9 @@ final class ClaimPane implements Pane {
                 Action.of(saying.text("ui.claim.move"), this::askMove).when(free),
                 view.runs().isEmpty()
                         ? Action.nothing()
-                        : Action.of(saying.text("ui.claim.see_run"), () -> routes.seeRun(view.runs().get(0)))
+                        : Action.of(
+                                        saying.text("ui.claim.see_run"),
+                                        () -> routes.seeRun(view.runs().get(0)))
                                 .when(free),
                 packet(view, free),
                 Action.of(saying.text("ui.claim.back"), model::back));
@@ -138,7 +144,8 @@ final class ClaimPane implements Pane {
                 saying.text("ui.claim.packet.text"),
                 Optional.empty(),
                 List.of(
-                        Action.of(saying.text("ui.claim.packet.without"), () -> pack(false)).asNext(),
+                        Action.of(saying.text("ui.claim.packet.without"), () -> pack(false))
+                                .asNext(),
                         Action.of(saying.text("ui.claim.packet.with"), () -> pack(true)),
                         Action.nothing(),
                         Action.nothing(),
@@ -160,7 +167,10 @@ final class ClaimPane implements Pane {
         Field file = new Field(saying.text("ui.claim.photo.file"), "claim-photo-file");
         file.text().setText(dropped.toString());
         Field person = person();
-        BooleanBinding given = file.text().textProperty().isNotEmpty().and(model.personProperty().isNotEmpty());
+        BooleanBinding given = file.text()
+                .textProperty()
+                .isNotEmpty()
+                .and(model.personProperty().isNotEmpty());
         List<Action> answers = new ArrayList<>();
         for (Shows shows : List.of(Shows.PLATE, Shows.CONNECTOR, Shows.PORTS, Shows.WHOLE, Shows.DAMAGE)) {
             answers.add(Action.of(
@@ -196,7 +206,9 @@ final class ClaimPane implements Pane {
         boolean decided = view.file().decision().isPresent();
         for (CustodyState to : view.file().whereabouts().to().next()) {
             if (answers.size() < MOST_MOVES && (decided || !to.needsDecision())) {
-                answers.add(Action.of(saying.text(to.key()), () -> model.move(to, place.text().getText()))
+                answers.add(Action.of(
+                                saying.text(to.key()),
+                                () -> model.move(to, place.text().getText()))
                         .when(placed));
             }
         }

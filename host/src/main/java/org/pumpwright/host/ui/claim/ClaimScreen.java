@@ -57,7 +57,9 @@ public final class ClaimScreen implements Screen {
     private final class Ways implements ClaimPane.Routes {
         @Override
         public void completeIntake() {
-            model.shownProperty().get().ifPresent(view -> model.form().fill(view.file().intake()));
+            model.shownProperty()
+                    .get()
+                    .ifPresent(view -> model.form().fill(view.file().intake()));
             intake.begin();
         }
 

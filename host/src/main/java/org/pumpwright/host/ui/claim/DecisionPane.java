@@ -53,7 +53,8 @@ final class DecisionPane implements Pane {
         warning.getStyleClass().add("claim-warning");
         warning.setWrapText(true);
         warning.textProperty()
-                .bind(saying.text(signer.text().textProperty()
+                .bind(saying.text(signer.text()
+                        .textProperty()
                         .map(name -> model.measured(name) ? Word.of("ui.claim.same_hand", name.strip()) : Word.NONE)));
         warning.managedProperty().bind(warning.textProperty().isNotEmpty());
         warning.setMinHeight(Label.USE_PREF_SIZE);

@@ -52,8 +52,7 @@ final class FindingPane implements Pane {
         showed.getStyleClass().add("field-name");
         showed.setWrapText(true);
         showed.textProperty().bind(saying.text("ui.claim.reproduced"));
-        reproduced = new Segments<>(
-                Arrays.asList(Reproduced.values()), each -> saying.text(each.key()), "reproduced");
+        reproduced = new Segments<>(Arrays.asList(Reproduced.values()), each -> saying.text(each.key()), "reproduced");
         basis = new Field(saying.text("ui.claim.basis"), "finding-basis");
         parts = new Field(saying.text("ui.claim.parts"), "finding-parts");
         signer = new Field(saying.text("ui.claim.signer"), "finding-signer");

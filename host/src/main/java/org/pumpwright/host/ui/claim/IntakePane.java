@@ -93,7 +93,8 @@ final class IntakePane implements Pane {
         button.getStyleClass().add("pick-button");
         button.setMaxWidth(Double.MAX_VALUE);
         StringProperty field = model.form().field(which);
-        button.textProperty().bind(saying.text(field.map(value -> value.isEmpty() ? Word.of("ui.claim.pick") : word(which, value))));
+        button.textProperty()
+                .bind(saying.text(field.map(value -> value.isEmpty() ? Word.of("ui.claim.pick") : word(which, value))));
         button.setOnAction(press -> ask(which, field));
         VBox box = new VBox(name, button);
         box.getStyleClass().add("field");
@@ -111,7 +112,8 @@ final class IntakePane implements Pane {
 
     private void ask(Entered which, StringProperty field) {
         if (which == Entered.MODEL) {
-            model.models(found -> pick(which, found.stream().map(each -> each.id()).toList(), field));
+            model.models(
+                    found -> pick(which, found.stream().map(each -> each.id()).toList(), field));
             return;
         }
         pick(which, choices(which), field);
@@ -120,7 +122,8 @@ final class IntakePane implements Pane {
     private static List<String> choices(Entered which) {
         return switch (which) {
             case KIND -> Arrays.stream(UnitKind.values()).map(UnitKind::word).toList();
-            case COMPLAINT_CODE -> Arrays.stream(Complaint.values()).map(Complaint::word).toList();
+            case COMPLAINT_CODE ->
+                Arrays.stream(Complaint.values()).map(Complaint::word).toList();
             default -> List.of("yes", "no");
         };
     }
@@ -145,11 +148,11 @@ final class IntakePane implements Pane {
                 Action.of(
                                 saying.text(last ? "ui.claim.intake.keep" : "ui.claim.intake.next"),
                                 last ? () -> model.takeIn(done) : () -> show(page + 1))
-                        .when(form.field(Entered.CLAIM).isNotEmpty().and(model.busyProperty().not()))
+                        .when(form.field(Entered.CLAIM)
+                                .isNotEmpty()
+                                .and(model.busyProperty().not()))
                         .asNext(),
-                page > 0
-                        ? Action.of(saying.text("ui.claim.intake.before"), () -> show(page - 1))
-                        : Action.nothing(),
+                page > 0 ? Action.of(saying.text("ui.claim.intake.before"), () -> show(page - 1)) : Action.nothing(),
                 Action.nothing(),
                 Action.nothing(),
                 Action.nothing(),

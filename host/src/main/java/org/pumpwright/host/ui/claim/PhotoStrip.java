@@ -23,6 +23,7 @@ final class PhotoStrip extends HBox {
         this.saying = saying;
         getStyleClass().add("photo-strip");
         setId("photo-strip");
+        setMinHeight(USE_PREF_SIZE);
         setOnDragOver(drag -> {
             if (drag.getDragboard().hasFiles()) {
                 drag.acceptTransferModes(TransferMode.COPY);
@@ -54,20 +55,17 @@ final class PhotoStrip extends HBox {
     private void add(Photo photo, ClaimView view) {
         VBox frame = new VBox();
         frame.getStyleClass().add("photo");
+        Label shows = new Label();
+        shows.getStyleClass().add("photo-name");
+        shows.textProperty().bind(saying.text(photo.shows().key()));
         byte[] small = view.thumbnails().get(photo.sha256());
         if (small != null) {
             ImageView picture = new ImageView(new Image(new ByteArrayInputStream(small)));
             picture.setPreserveRatio(true);
             picture.setSmooth(true);
-            Label measure = new Label();
-            picture.fitHeightProperty()
-                    .bind(measure.fontProperty().map(font -> HIGH_EM * font.getSize()));
-            picture.setFitWidth(150);
+            picture.fitHeightProperty().bind(shows.fontProperty().map(font -> HIGH_EM * font.getSize()));
             frame.getChildren().add(picture);
         }
-        Label shows = new Label();
-        shows.getStyleClass().add("photo-name");
-        shows.textProperty().bind(saying.text(photo.shows().key()));
         frame.getChildren().add(shows);
         getChildren().add(frame);
     }

@@ -40,7 +40,9 @@ public final class FactList extends ScrollPane {
             Fact fact = facts.get(i);
             boolean blank = fact.value().equals(Word.NONE);
             Label name = label("fact-name", saying.text(fact.name()));
-            Label value = label(blank ? "fact-blank" : "fact-value", blank ? saying.text("ui.claim.blank") : saying.text(fact.value()));
+            Label value = label(
+                    blank ? "fact-blank" : "fact-value",
+                    blank ? saying.text("ui.claim.blank") : saying.text(fact.value()));
             if (fact.value().key().isEmpty() && !blank) {
                 value.getStyleClass().add("data");
             }

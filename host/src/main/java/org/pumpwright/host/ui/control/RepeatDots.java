@@ -89,7 +89,9 @@ public final class RepeatDots extends Region {
         if (getWidth() < 1 || getHeight() < 1) {
             return;
         }
-        em = getScene() == null ? 18 : Math.max(18, Math.min(getScene().getWidth() / 1280, getScene().getHeight() / 800) * 18);
+        em = getScene() == null
+                ? 18
+                : Math.max(18, Math.min(getScene().getWidth() / 1280, getScene().getHeight() / 800) * 18);
         canvas.setWidth(getWidth());
         canvas.setHeight(getHeight());
         GraphicsContext pen = canvas.getGraphicsContext2D();
@@ -160,8 +162,7 @@ public final class RepeatDots extends Region {
         pen.setFont(Font.font("Inter", 0.86 * em));
         if (lane.values().size() > 1) {
             pen.fillText(
-                    String.format(
-                            Locale.ROOT, "%.2f / %.2f %%", 100 * lane.rangeShare(), 100 * lane.bracketShare()),
+                    String.format(Locale.ROOT, "%.2f / %.2f %%", 100 * lane.rangeShare(), 100 * lane.bracketShare()),
                     to + 0.6 * em,
                     y + 0.62 * em);
         }

@@ -35,8 +35,8 @@ public final class Segments<T> extends HBox {
             ObservableValue<String> text = word.apply(choice);
             button.textProperty().bind(text);
             button.setOnAction(press -> chosen.set(Optional.of(choice)));
-            chosen.addListener((observed, old, now) ->
-                    button.pseudoClassStateChanged(CHOSEN, now.filter(choice::equals).isPresent()));
+            chosen.addListener((observed, old, now) -> button.pseudoClassStateChanged(
+                    CHOSEN, now.filter(choice::equals).isPresent()));
             HBox.setHgrow(button, Priority.ALWAYS);
             buttons.add(button);
         }

@@ -101,15 +101,20 @@ public final class HistoryScreen implements Screen {
 
     private Node runPane() {
         Sign sign = new Sign(Mark.UNKNOWN);
-        sign.markProperty().bind(model.shownProperty().map(run -> run.map(StoredRun::mark).orElse(Mark.UNKNOWN)));
+        sign.markProperty()
+                .bind(model.shownProperty().map(run -> run.map(StoredRun::mark).orElse(Mark.UNKNOWN)));
         Label verdict = label("headline");
-        verdict.textProperty().bind(saying.text(model.shownProperty().map(run -> run.map(StoredRun::verdict).orElse(Word.NONE))));
+        verdict.textProperty()
+                .bind(saying.text(model.shownProperty()
+                        .map(run -> run.map(StoredRun::verdict).orElse(Word.NONE))));
         verdict.setMinWidth(Label.USE_PREF_SIZE);
         Label subject = label("history-subject");
         HBox.setHgrow(subject, Priority.ALWAYS);
         subject.setMinHeight(Label.USE_PREF_SIZE);
         subject.getStyleClass().add("data");
-        subject.textProperty().bind(saying.text(model.shownProperty().map(run -> run.map(StoredRun::subject).orElse(Word.NONE))));
+        subject.textProperty()
+                .bind(saying.text(model.shownProperty()
+                        .map(run -> run.map(StoredRun::subject).orElse(Word.NONE))));
         HBox head = new HBox(sign, verdict, subject);
         head.getStyleClass().add("head");
         head.setAlignment(Pos.CENTER_LEFT);
@@ -178,7 +183,11 @@ public final class HistoryScreen implements Screen {
         BooleanBinding free = model.busyProperty().not();
         boolean measured = model.shownProperty().get().flatMap(StoredRun::run).isPresent();
         boolean others = measured
-                && !model.shownProperty().get().map(StoredRun::others).orElse(List.of()).isEmpty();
+                && !model.shownProperty()
+                        .get()
+                        .map(StoredRun::others)
+                        .orElse(List.of())
+                        .isEmpty();
         ObservableValue<Word> other = plot.kindProperty()
                 .map(kind -> Word.of(kind == Feature.Kind.FLOW ? "ui.history.show_amps" : "ui.history.show_flow"));
         actions.setAll(

@@ -55,7 +55,8 @@ final class RunPlot {
     }
 
     private void show() {
-        SweepView now = model.shownProperty().get().map(run -> run.sweep(kind.get())).orElse(SweepView.EMPTY);
+        SweepView now =
+                model.shownProperty().get().map(run -> run.sweep(kind.get())).orElse(SweepView.EMPTY);
         SweepView before =
                 model.earlierProperty().get().map(run -> run.sweep(kind.get())).orElse(SweepView.EMPTY);
         DoubleUnaryOperator shown = kind.get() == Feature.Kind.FLOW ? this::flow : value -> value;

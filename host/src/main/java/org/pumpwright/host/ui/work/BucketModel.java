@@ -156,8 +156,8 @@ public final class BucketModel {
                     StopPress.Registration press = stop.register(stopping);
                     StopPress.Registration now = stop.register(why -> guide.stopNow());
                     try {
-                        BucketGuide.Done done = guide.carryOut(
-                                order, Optional.empty(), asked, new Watcher(on, by), stopping, units);
+                        BucketGuide.Done done =
+                                guide.carryOut(order, Optional.empty(), asked, new Watcher(on, by), stopping, units);
                         background.onScreen(() -> at(BucketStep.WORKING_OUT));
                         return desk.keep(done, done.sheet().of(plate, who), stand.id(), units);
                     } finally {
@@ -253,13 +253,16 @@ public final class BucketModel {
 
     /** Opens one of the papers. */
     public void open(Function<BucketCalibration.Kept, Path> which) {
-        result.get().map(BucketDesk.Kept::papers).map(which).ifPresent(paper -> background.run(
-                () -> {
-                    opener.open(paper);
-                    return true;
-                },
-                opened -> {},
-                failure -> background.trouble(Trouble.named("paper", paper.toString()))));
+        result.get()
+                .map(BucketDesk.Kept::papers)
+                .map(which)
+                .ifPresent(paper -> background.run(
+                        () -> {
+                            opener.open(paper);
+                            return true;
+                        },
+                        opened -> {},
+                        failure -> background.trouble(Trouble.named("paper", paper.toString()))));
     }
 
     private void at(BucketStep now) {

@@ -77,13 +77,10 @@ public final class ClaimModel {
     /** Lists the claims that are in the shop, by state, the oldest first. */
     public void list() {
         boolean all = closedToo.get();
-        background.run(
-                () -> Patience.ask(() -> lines(all), desk.store()),
-                this::show,
-                failure -> {
-                    headline.set(Word.of("ui.claim.away"));
-                    background.trouble(Trouble.of(failure));
-                });
+        background.run(() -> Patience.ask(() -> lines(all), desk.store()), this::show, failure -> {
+            headline.set(Word.of("ui.claim.away"));
+            background.trouble(Trouble.of(failure));
+        });
     }
 
     private List<ClaimList.Line> lines(boolean all) throws Exception {
@@ -116,26 +113,33 @@ public final class ClaimModel {
 
     /** Looks at the claim with this number. */
     public void open(String number) {
-        work(() -> number, same -> {});
+        busy.set(true);
+        background.run(() -> Patience.ask(() -> view(number), desk.store()), this::seen, this::failed);
     }
 
     /** Does something, then looks at the claim again whose number comes of it. */
     private void work(Callable<String> deed, Consumer<ClaimView> done) {
         busy.set(true);
         background.run(
-                () -> Patience.ask(() -> view(deed.call()), desk.store()),
+                () -> view(deed.call()),
                 view -> {
-                    busy.set(false);
-                    show(view);
+                    seen(view);
                     done.accept(view);
                 },
-                failure -> {
-                    busy.set(false);
-                    background.trouble(
-                            failure instanceof IllegalArgumentException
-                                    ? Trouble.named("order", String.valueOf(failure.getMessage()))
-                                    : Trouble.of(failure));
-                });
+                this::failed);
+    }
+
+    private void seen(ClaimView view) {
+        busy.set(false);
+        show(view);
+    }
+
+    private void failed(Throwable failure) {
+        busy.set(false);
+        background.trouble(
+                failure instanceof IllegalArgumentException
+                        ? Trouble.named("order", String.valueOf(failure.getMessage()))
+                        : Trouble.of(failure));
     }
 
     private ClaimView view(String number) throws Exception {
@@ -151,7 +155,8 @@ public final class ClaimModel {
             }
         }
         String product = file.intake().planter().product();
-        return new ClaimView(reviewed, small, product.isEmpty() ? List.of() : desk.data().cautions(product));
+        return new ClaimView(
+                reviewed, small, product.isEmpty() ? List.of() : desk.data().cautions(product));
     }
 
     private void show(ClaimView view) {
@@ -223,7 +228,12 @@ public final class ClaimModel {
                                 (file, now) -> {
                                     CustodyRules.check(file, to);
                                     return new Act.Moved(new CustodyMove(
-                                            now, to, by, place, file.intake().unit().tag(), Optional.empty()));
+                                            now,
+                                            to,
+                                            by,
+                                            place,
+                                            file.intake().unit().tag(),
+                                            Optional.empty()));
                                 },
                                 Optional.empty())
                         .number(),
@@ -259,21 +269,19 @@ public final class ClaimModel {
                     busy.set(false);
                     packed.set(Optional.of(zip));
                 },
-                failure -> {
-                    busy.set(false);
-                    background.trouble(Trouble.of(failure));
-                });
+                this::failed);
     }
 
     /** Opens the folder with the packet. */
     public void showPacket() {
-        packed.get().ifPresent(zip -> background.run(
-                () -> {
-                    opener.open(packets);
-                    return zip;
-                },
-                opened -> {},
-                failure -> background.trouble(Trouble.named("paper", zip.toString()))));
+        packed.get()
+                .ifPresent(zip -> background.run(
+                        () -> {
+                            opener.open(packets);
+                            return zip;
+                        },
+                        opened -> {},
+                        failure -> background.trouble(Trouble.named("paper", zip.toString()))));
     }
 
     /**

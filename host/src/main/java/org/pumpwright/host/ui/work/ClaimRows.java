@@ -26,10 +26,14 @@ final class ClaimRows {
         ClaimFile file = line.file();
         UnitAsReceived unit = file.intake().unit();
         return new Row(
-                Word.asIs("%s   %s %s".formatted(file.number(), unit.model(), unit.serial()).strip()),
+                Word.asIs("%s   %s %s"
+                        .formatted(file.number(), unit.model(), unit.serial())
+                        .strip()),
                 mark(file),
                 Word.of("ui.claim.line", Word.of(file.whereabouts().to().key()), line.daysHere(), line.days()),
-                file.decision().map(decision -> Word.of(decision.outcome().key())).orElse(nextWord(file)));
+                file.decision()
+                        .map(decision -> Word.of(decision.outcome().key()))
+                        .orElse(nextWord(file)));
     }
 
     private static Word nextWord(ClaimFile file) {
@@ -56,13 +60,15 @@ final class ClaimRows {
         file.decision().ifPresent(decision -> rows.add(decision(decision)));
         file.finding().ifPresent(finding -> rows.add(finding(finding)));
         view.runs().forEach(run -> rows.add(run(run)));
-        file.flags().forEach(flag -> rows.add(new Row(
-                Word.of("ui.claim.flag"), Mark.WATCH, said(flag.sentence()), Word.NONE)));
+        file.flags()
+                .forEach(flag ->
+                        rows.add(new Row(Word.of("ui.claim.flag"), Mark.WATCH, said(flag.sentence()), Word.NONE)));
         file.missing().stream().filter(Missing::beforeTheTest).forEach(item -> rows.add(missing(item)));
         view.reviewed().coverage().ifPresent(coverage -> coverage.lines().forEach(line -> rows.add(covered(line))));
         file.missing().stream().filter(item -> !item.beforeTheTest()).forEach(item -> rows.add(missing(item)));
-        view.cautions().forEach(caution -> rows.add(new Row(
-                Word.of("ui.claim.caution"), Mark.WATCH, Word.stored(caution), Word.NONE)));
+        view.cautions()
+                .forEach(caution ->
+                        rows.add(new Row(Word.of("ui.claim.caution"), Mark.WATCH, Word.stored(caution), Word.NONE)));
         return rows;
     }
 
@@ -71,8 +77,9 @@ final class ClaimRows {
         ClaimFile file = view.file();
         List<Row> rows = new ArrayList<>();
         file.finding().ifPresent(finding -> rows.add(finding(finding)));
-        file.flags().forEach(flag -> rows.add(new Row(
-                Word.of("ui.claim.flag"), Mark.WATCH, said(flag.sentence()), Word.NONE)));
+        file.flags()
+                .forEach(flag ->
+                        rows.add(new Row(Word.of("ui.claim.flag"), Mark.WATCH, said(flag.sentence()), Word.NONE)));
         view.reviewed().coverage().ifPresent(coverage -> coverage.lines().forEach(line -> rows.add(covered(line))));
         return rows;
     }
@@ -87,7 +94,10 @@ final class ClaimRows {
 
     private static Row covered(CoverageAssessment.Line line) {
         return new Row(
-                Word.of("ui.claim.rule", Word.of("claim.rule." + line.rule()), Word.of(line.holds().key())),
+                Word.of(
+                        "ui.claim.rule",
+                        Word.of("claim.rule." + line.rule()),
+                        Word.of(line.holds().key())),
                 switch (line.holds()) {
                     case YES -> Mark.GOOD;
                     case NO -> Mark.BAD;
@@ -120,7 +130,8 @@ final class ClaimRows {
                 Word.asIs(decision.reason()),
                 Word.of(
                         "ui.claim.signed",
-                        decision.signer() + decision.second().map(second -> ", " + second).orElse(""),
+                        decision.signer()
+                                + decision.second().map(second -> ", " + second).orElse(""),
                         decision.at().toLocalDate()));
     }
 
@@ -132,7 +143,7 @@ final class ClaimRows {
     static List<Fact> facts(ClaimView view) {
         ClaimIntake intake = view.file().intake();
         List<Fact> facts = new ArrayList<>();
-        fact(facts, "unit", "%s %s".formatted(intake.unit().kind(), intake.unit().model()).strip());
+        facts.add(new Fact(Word.of("ui.claim.fact.unit"), unit(intake.unit())));
         fact(facts, "serial", intake.unit().serial());
         fact(facts, "complaint", intake.complaint().words());
         fact(facts, "product", intake.planter().product());
@@ -153,10 +164,19 @@ final class ClaimRows {
         return facts;
     }
 
+    private static Word unit(UnitAsReceived unit) {
+        if (unit.kind().isEmpty()) {
+            return unit.model().isEmpty() ? Word.NONE : Word.asIs(unit.model());
+        }
+        Word kind = Word.of("ui.claim.kind." + unit.kind());
+        return unit.model().isEmpty() ? kind : Word.of("ui.claim.unit_line", kind, unit.model());
+    }
+
     private static Word clean(ClaimIntake intake) {
         return intake.decontamination()
                 .confirmedBy()
-                .map(name -> Word.of("ui.claim.clean.confirmed", intake.decontamination().rinses(), name))
+                .map(name -> Word.of(
+                        "ui.claim.clean.confirmed", intake.decontamination().rinses(), name))
                 .orElse(Word.of("ui.claim.clean.not_confirmed"));
     }
 

@@ -21,6 +21,7 @@ import org.pumpwright.host.app.record.LookingUp;
 import org.pumpwright.host.app.record.OnRecord;
 import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.app.record.RunPages;
+import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunContent;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.ledger.Entry;
@@ -29,7 +30,6 @@ import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.report.retest.Retest;
 import org.pumpwright.host.report.retest.RunSpread;
 import org.pumpwright.host.text.Texts;
-import org.pumpwright.host.quantity.UnitSystem;
 
 /** What is on record: searched, one run looked at, two runs of one unit held against each other. JavaFX thread only. */
 public final class HistoryModel {
@@ -139,8 +139,8 @@ public final class HistoryModel {
     /** Looks for what is asked. A search that was overtaken by another one is forgotten. */
     public void search() {
         int own = ++searches;
-        LookingUp.Wanted wanted = new LookingUp.Wanted(
-                text.get(), asked.get().word(), since.get().first(LocalDate.now(clock)), MOST);
+        LookingUp.Wanted wanted =
+                new LookingUp.Wanted(text.get(), asked.get().word(), since.get().first(LocalDate.now(clock)), MOST);
         busy.set(true);
         headline.set(Word.of("ui.history.looking"));
         background.run(
@@ -230,13 +230,17 @@ public final class HistoryModel {
     public void compare(Entry other) {
         StoredRun here = shown.get().orElseThrow();
         busy.set(true);
-        background.run(() -> Patience.ask(() -> compared(here, read(other.id())), book.choice().words()), both -> {
-            busy.set(false);
-            spread = both.spread();
-            shown.set(Optional.of(both.later()));
-            earlier.set(Optional.of(both.earlier()));
-            details.setAll(both.changes());
-        }, this::failed);
+        background.run(
+                () -> Patience.ask(
+                        () -> compared(here, read(other.id())), book.choice().words()),
+                both -> {
+                    busy.set(false);
+                    spread = both.spread();
+                    shown.set(Optional.of(both.later()));
+                    earlier.set(Optional.of(both.earlier()));
+                    details.setAll(both.changes());
+                },
+                this::failed);
     }
 
     private record Both(StoredRun earlier, StoredRun later, RunSpread spread, List<Row> changes) {}

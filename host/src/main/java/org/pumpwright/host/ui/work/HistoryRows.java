@@ -31,7 +31,8 @@ final class HistoryRows {
     static Row found(Entry entry) {
         Word name = Word.asIs("%s   %s"
                 .formatted(
-                        entry.finder().serial().orElse("-"), entry.finder().model().orElse("")));
+                        entry.finder().serial().orElse("-"),
+                        entry.finder().model().orElse("")));
         String claim = entry.finder().claim().orElse("");
         Word line = claim.isEmpty()
                 ? Word.of("ui.history.line", VerdictWords.word(entry), day(entry))
@@ -59,16 +60,19 @@ final class HistoryRows {
         Mark mark = VerdictWords.mark(run.grade().verdict());
         run.grade()
                 .reasons()
-                .forEach(reason -> rows.add(
-                        new Row(Word.of("ui.history.why"), mark, Word.stored(reason), Word.NONE)));
+                .forEach(reason -> rows.add(new Row(Word.of("ui.history.why"), mark, Word.stored(reason), Word.NONE)));
         run.grade().causes().stream()
                 .limit(3)
-                .forEach(cause -> rows.add(new Row(
-                        Word.of("ui.history.cause"), Mark.WATCH, Word.stored(cause.name()), Word.NONE)));
+                .forEach(cause -> rows.add(
+                        new Row(Word.of("ui.history.cause"), Mark.WATCH, Word.stored(cause.name()), Word.NONE)));
         rows.add(new Row(
                 Word.of("ui.history.by"),
                 Mark.UNKNOWN,
-                Word.of("ui.history.by_whom", run.subject().technician(), Word.stored(run.stand().title()), run.plan()),
+                Word.of(
+                        "ui.history.by_whom",
+                        run.subject().technician(),
+                        Word.stored(run.stand().title()),
+                        run.plan()),
                 Word.NONE));
     }
 

@@ -105,7 +105,10 @@ public final class IntakeForm {
         set(Entered.CONDITIONS, intake.complaint().conditions());
         set(
                 Entered.DECLARED_CLEAN,
-                intake.decontamination().declared().map(yes -> yes ? "yes" : "no").orElse(""));
+                intake.decontamination()
+                        .declared()
+                        .map(yes -> yes ? "yes" : "no")
+                        .orElse(""));
     }
 
     private void set(Entered which, String text) {

@@ -30,7 +30,9 @@ public record StoredRun(Entry entry, Optional<RunRecord> run, Seal seal, List<En
         return Word.of(
                 "ui.history.subject",
                 entry.finder().serial().orElse("-"),
-                run.map(each -> each.subject().modelTitle()).or(() -> entry.finder().model()).orElse("-"));
+                run.map(each -> each.subject().modelTitle())
+                        .or(() -> entry.finder().model())
+                        .orElse("-"));
     }
 
     /** Its verdict, and when. */

@@ -24,7 +24,8 @@ final class VerdictWords {
 
     /** What an entry was found to be; empty where it holds no verdict on a unit. */
     static Optional<Verdict> of(Entry entry) {
-        String word = entry.finder().verdict().orElse("").toUpperCase(Locale.ROOT).replace('-', '_');
+        String word =
+                entry.finder().verdict().orElse("").toUpperCase(Locale.ROOT).replace('-', '_');
         for (Verdict verdict : Verdict.values()) {
             if (verdict.name().equals(word)) {
                 return Optional.of(verdict);
@@ -34,11 +35,13 @@ final class VerdictWords {
     }
 
     static Mark mark(Entry entry) {
-        return of(entry).map(VerdictWords::mark).orElseGet(() -> switch (entry.finder().verdict().orElse("")) {
-            case "accepted" -> Mark.GOOD;
-            case "not-accepted" -> Mark.BAD;
-            default -> Mark.UNKNOWN;
-        });
+        return of(entry)
+                .map(VerdictWords::mark)
+                .orElseGet(() -> switch (entry.finder().verdict().orElse("")) {
+                    case "accepted" -> Mark.GOOD;
+                    case "not-accepted" -> Mark.BAD;
+                    default -> Mark.UNKNOWN;
+                });
     }
 
     static Word word(Entry entry) {

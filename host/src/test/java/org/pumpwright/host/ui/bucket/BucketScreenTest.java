@@ -91,7 +91,8 @@ final class BucketScreenTest extends WindowTest {
 
     @Test
     void aPlanIsSeenAndChangedBeforeItBegins() throws Exception {
-        assertThat(onScreen(() -> model.benchProperty().get().orElseThrow().name())).isEqualTo("simulated-bench");
+        assertThat(onScreen(() -> model.benchProperty().get().orElseThrow().name()))
+                .isEqualTo("simulated-bench");
         assertThat(onScreen(() -> model.planProperty().get().total())).isEqualTo(20);
         press(KeyCode.F3);
         press(KeyCode.F4);
@@ -110,7 +111,12 @@ final class BucketScreenTest extends WindowTest {
     @Test
     void theKeysAloneLeadToAnAcceptedK() throws Exception {
         onScreen(() -> {
-            model.plan(model.planProperty().get().otherFlows().otherFlows().otherRuns().otherRuns());
+            model.plan(model.planProperty()
+                    .get()
+                    .otherFlows()
+                    .otherFlows()
+                    .otherRuns()
+                    .otherRuns());
             return true;
         });
         int total = onScreen(() -> model.planProperty().get().total());
@@ -130,12 +136,19 @@ final class BucketScreenTest extends WindowTest {
             press(KeyCode.F2);
         }
         at(BucketStep.RESULT);
-        double k = onScreen(() ->
-                model.resultProperty().get().orElseThrow().record().result().single().pulsesPerM3());
+        double k = onScreen(() -> model.resultProperty()
+                .get()
+                .orElseThrow()
+                .record()
+                .result()
+                .single()
+                .pulsesPerM3());
         assertThat(k * 3.785411784e-3).isBetween(2900.0, 3100.0);
-        assertThat(onScreen(() -> model.flows().stream().map(flow -> flow.mark()).toList()))
+        assertThat(onScreen(
+                        () -> model.flows().stream().map(flow -> flow.mark()).toList()))
                 .containsOnly(Mark.GOOD);
-        assertThat(onScreen(() -> model.resultProperty().get().orElseThrow().troubles())).isEmpty();
+        assertThat(onScreen(() -> model.resultProperty().get().orElseThrow().troubles()))
+                .isEmpty();
         press(KeyCode.F1);
         until(() -> !opened.isEmpty());
         assertThat(Files.exists(opened.get(0))).isTrue();

@@ -60,10 +60,7 @@ final class ClaimScreenTest extends WindowTest {
     void build() throws Exception {
         services = services(records);
         desk = new DeskOfShop(
-                services.book(),
-                new ClaimData(services.home().resolve("fixtures")),
-                records.resolve("photos"),
-                CLOCK);
+                services.book(), new ClaimData(services.home().resolve("fixtures")), records.resolve("photos"), CLOCK);
         onScreen(() -> {
             background = Background.threads(trouble -> window.trouble(trouble));
             window = frame();
@@ -101,7 +98,9 @@ final class ClaimScreenTest extends WindowTest {
 
     private void select(String list, int line) throws Exception {
         onScreen(() -> {
-            ((ListView<?>) window.scene().lookup("#" + list)).getSelectionModel().select(line);
+            ((ListView<?>) window.scene().lookup("#" + list))
+                    .getSelectionModel()
+                    .select(line);
             return true;
         });
     }
@@ -156,24 +155,32 @@ final class ClaimScreenTest extends WindowTest {
     @Test
     void aClaimGoesFromTheListToThePacket() throws Exception {
         openExample();
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-list")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-list")).isEmpty();
         select("claim-list", 0);
         press(KeyCode.F1);
         until(() -> model.shownProperty().get().isPresent());
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-new")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-new")).isEmpty();
 
         press(KeyCode.F3);
         type("claim-person", "Terry Tester");
         type("claim-place", "sink");
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-move")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-move")).isEmpty();
         press(KeyCode.F5);
-        until(() -> model.shownProperty().get().orElseThrow().file().intake().decontamination().confirmed());
+        until(() -> model.shownProperty()
+                .get()
+                .orElseThrow()
+                .file()
+                .intake()
+                .decontamination()
+                .confirmed());
 
-        for (Photo.Shows shows : List.of(Photo.Shows.PLATE, Photo.Shows.CONNECTOR, Photo.Shows.PORTS, Photo.Shows.WHOLE)) {
+        for (Photo.Shows shows :
+                List.of(Photo.Shows.PLATE, Photo.Shows.CONNECTOR, Photo.Shows.PORTS, Photo.Shows.WHOLE)) {
             free();
             press(KeyCode.F2);
             type("claim-photo-file", photo(shows.word()).toString());
-            int before = onScreen(() -> model.shownProperty().get().orElseThrow().photos().size());
+            int before = onScreen(
+                    () -> model.shownProperty().get().orElseThrow().photos().size());
             press(KeyCode.valueOf("F" + (before + 1)));
             until(() -> model.shownProperty().get().orElseThrow().photos().size() == before + 1);
         }
@@ -186,7 +193,7 @@ final class ClaimScreenTest extends WindowTest {
         until(() -> !model.shownProperty().get().orElseThrow().runs().isEmpty());
         free();
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-tested")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-tested")).isEmpty();
 
         press(KeyCode.F4);
         until(() -> history.shownProperty().get().isPresent());
@@ -202,7 +209,7 @@ final class ClaimScreenTest extends WindowTest {
         type("finding-basis", "flow low at every point");
         type("finding-parts", "valve plate");
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-finding")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-finding")).isEmpty();
         press(KeyCode.F1);
         until(() -> model.shownProperty().get().orElseThrow().file().finding().isPresent());
         free();
@@ -211,14 +218,15 @@ final class ClaimScreenTest extends WindowTest {
         fire("outcome-APPROVE");
         type("decision-reason", "worn early");
         type("decision-signer", "terry  tester");
-        assertThat(onScreen(() -> button(window.scene(), "action-1").isDisabled())).isTrue();
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-same-hand")).isEmpty();
+        assertThat(onScreen(() -> button(window.scene(), "action-1").isDisabled()))
+                .isTrue();
+        assertThat(ScreenPictures.of(this, window, "claim-same-hand")).isEmpty();
         type("decision-signer", "Kim Clerk");
         press(KeyCode.F1);
         until(() -> model.shownProperty().get().orElseThrow().file().decision().isPresent());
         free();
         assertThat(decision().signer()).isEqualTo("Kim Clerk");
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-decided")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-decided")).isEmpty();
 
         press(KeyCode.F5);
         press(KeyCode.F1);
@@ -230,7 +238,7 @@ final class ClaimScreenTest extends WindowTest {
                 .doesNotContain("That can't be done as it stands");
         Path zip = onScreen(() -> model.packedProperty().get().orElseThrow());
         assertThat(Files.size(zip)).isGreaterThan(10_000);
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-packed")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-packed")).isEmpty();
     }
 
     @Test
@@ -243,24 +251,25 @@ final class ClaimScreenTest extends WindowTest {
             return true;
         });
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-intake-1")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-intake-1")).isEmpty();
         press(KeyCode.F1);
         fire("intake-KIND");
         until(() -> window.scene().lookup("#prompt").isVisible());
         press(KeyCode.F1);
         assertThat(onScreen(() -> model.form().field(Entered.KIND).get())).isEqualTo("pump-12v");
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-intake-2")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-intake-2")).isEmpty();
         press(KeyCode.F1);
         fire("intake-COMPLAINT_CODE");
         until(() -> window.scene().lookup("#prompt").isVisible());
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-complaint")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-complaint")).isEmpty();
         press(KeyCode.F1);
         press(KeyCode.F1);
         until(() -> model.shownProperty().get().isPresent());
-        assertThat(onScreen(() -> model.shownProperty().get().orElseThrow().file().missing()))
+        assertThat(onScreen(
+                        () -> model.shownProperty().get().orElseThrow().file().missing()))
                 .contains(Missing.PRODUCT, Missing.SERIAL)
                 .doesNotContain(Missing.KIND, Missing.BROUGHT_BY, Missing.COMPLAINT_CODE);
-        if (System.getenv("NOPIC") == null) assertThat(ScreenPictures.of(this, window, "claim-incomplete")).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "claim-incomplete")).isEmpty();
 
         press(KeyCode.F1);
         onScreen(() -> {
@@ -270,6 +279,7 @@ final class ClaimScreenTest extends WindowTest {
         press(KeyCode.F1);
         press(KeyCode.F1);
         press(KeyCode.F1);
+        free();
         until(() -> !model.shownProperty().get().orElseThrow().file().missing().contains(Missing.PRODUCT));
     }
 

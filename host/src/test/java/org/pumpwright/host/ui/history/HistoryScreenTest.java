@@ -78,7 +78,9 @@ final class HistoryScreenTest extends WindowTest {
 
     private void select(String list, int line) throws Exception {
         onScreen(() -> {
-            ((ListView<?>) window.scene().lookup("#" + list)).getSelectionModel().select(line);
+            ((ListView<?>) window.scene().lookup("#" + list))
+                    .getSelectionModel()
+                    .select(line);
             return true;
         });
     }
@@ -111,12 +113,15 @@ final class HistoryScreenTest extends WindowTest {
         assertThat(ScreenPictures.of(this, window, "history-which")).isEmpty();
         press(KeyCode.F1);
         until(() -> model.earlierProperty().get().isPresent());
-        assertThat(onScreen(() ->
-                        model.earlierProperty().get().orElseThrow().entry().finder().verdict()))
+        assertThat(onScreen(() -> model.earlierProperty()
+                        .get()
+                        .orElseThrow()
+                        .entry()
+                        .finder()
+                        .verdict()))
                 .contains("fail");
-        assertThat(onScreen(() -> model.details().stream()
-                        .map(row -> row.finding().key())
-                        .toList()))
+        assertThat(onScreen(() ->
+                        model.details().stream().map(row -> row.finding().key()).toList()))
                 .hasSizeGreaterThan(3)
                 .containsOnly("ui.history.change");
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
@@ -171,7 +176,8 @@ final class HistoryScreenTest extends WindowTest {
         assertThat(ScreenPictures.of(this, window, "history-server-away")).isEmpty();
         press(KeyCode.F8);
         select("history-list", 0);
-        assertThat(onScreen(() -> button(window.scene(), "action-1").isDisabled())).isFalse();
+        assertThat(onScreen(() -> button(window.scene(), "action-1").isDisabled()))
+                .isFalse();
         book.close();
     }
 }

@@ -13,8 +13,8 @@ import org.pumpwright.host.app.Acceptance;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.RunWatcher;
-import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.app.Stands;
+import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plant.Severity;
 import org.pumpwright.host.quantity.UnitSystem;
@@ -36,8 +36,8 @@ public final class RunsOnRecord {
      */
     public static RunRecord add(BenchServices services, String serial, String fault, Optional<String> claim, int hours)
             throws Exception {
-        PracticeUnit unit = new PracticeUnit(
-                UnitKind.PUMP_12V, PracticeUnit.fault(UnitKind.PUMP_12V, fault), Severity.SEVERE, 3);
+        PracticeUnit unit =
+                new PracticeUnit(UnitKind.PUMP_12V, PracticeUnit.fault(UnitKind.PUMP_12V, fault), Severity.SEVERE, 3);
         Acceptance acceptance = new Acceptance(
                 services.shelf(),
                 services.stands(),
@@ -69,7 +69,8 @@ public final class RunsOnRecord {
 
     private static List<Path> files(Path records) throws Exception {
         try (Stream<Path> all = Files.walk(records)) {
-            return all.filter(file -> file.getFileName().toString().equals("record.json")).toList();
+            return all.filter(file -> file.getFileName().toString().equals("record.json"))
+                    .toList();
         }
     }
 }
