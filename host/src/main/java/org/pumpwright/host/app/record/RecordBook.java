@@ -150,6 +150,34 @@ public final class RecordBook implements AutoCloseable {
     }
 
     /**
+     * Puts several things on record in one go.
+     *
+     * @return ids of those that were not there already
+     * @throws StoreException as for one
+     */
+    List<String> enter(String chain, List<Draft> drafts) throws StoreException {
+        try {
+            return store(chain).append(drafts).stream().map(Entry::id).toList();
+        } catch (StoreException e) {
+            if (e.reason() != StoreException.Reason.ID_TAKEN) {
+                throw e;
+            }
+        }
+        List<String> fresh = new ArrayList<>();
+        for (Draft draft : drafts) {
+            if (enter(chain, draft)) {
+                fresh.add(draft.id());
+            }
+        }
+        return fresh;
+    }
+
+    /** What a run that was judged again is on record as. */
+    Draft again(RunRecord run) throws StoreException {
+        return Drafts.run(run, customer(store(choice.desk()), run.intake().claim()));
+    }
+
+    /**
      * Puts a run on record unless it is there already: on its stand's chain, or the desk's when it was judged again.
      *
      * @return whether it is new
@@ -185,27 +213,14 @@ public final class RecordBook implements AutoCloseable {
         if (claim.isEmpty()) {
             return Optional.empty();
         }
-        for (Entry intake : store.search(ofClaim(claim.get()))) {
-            Optional<String> named = intake.finder().claim();
-            if (named.isPresent() && same(named.get(), claim.get())) {
-                return intake.finder().customer();
+        // What corrects an intake is younger.
+        Optional<String> customer = Optional.empty();
+        for (Entry entry : store.ofClaim(claim.get())) {
+            if (entry.kind() == EntryKind.INTAKE) {
+                customer = entry.finder().customer();
             }
         }
-        return Optional.empty();
-    }
-
-    private static Search ofClaim(String claim) {
-        return new Search(
-                Optional.of(EntryKind.INTAKE),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(claim),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                MOST_VISITS);
+        return customer;
     }
 
     /**

@@ -9,15 +9,14 @@ import java.util.TreeMap;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.claim.ClaimPacket;
 import org.pumpwright.host.app.claim.ClaimReview;
-import org.pumpwright.host.claim.RunEntry;
+import org.pumpwright.host.app.paper.Papers;
+import org.pumpwright.host.app.paper.Surroundings;
 import org.pumpwright.host.cli.Workshop;
-import org.pumpwright.host.record.RunContent;
-import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.ledger.Digest;
-import org.pumpwright.host.record.ledger.Entry;
-import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.report.pdf.Sheet;
 import org.pumpwright.host.text.Language;
+import org.pumpwright.host.text.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,7 +37,9 @@ final class PacketCommand extends DeskCommand {
     @Option(names = "--out", required = true, paramLabel = "FILE.zip", description = "The new file.")
     private Path zip = Path.of("");
 
-    @Option(names = "--with-customer", description = "Puts in who brought the unit and whose it is.")
+    @Option(
+            names = "--with-customer",
+            description = "Puts in who brought the unit, whose it is, and the customer's page.")
     private boolean withCustomer;
 
     @Option(
@@ -68,8 +69,13 @@ final class PacketCommand extends DeskCommand {
         ClaimReview.Reviewed claim = withCustomer
                 ? whole
                 : new ClaimReview.Reviewed(whole.file().withoutPeople(), whole.coverage(), whole.entries());
-        PacketPapers papers = new PacketPapers(language, paper);
-        Map<String, byte[]> ofClaim = new TreeMap<>(papers.ofClaim(claim, lastRun(desk, claim), desk.photoFolder()));
+        Papers made = new Papers(
+                new Surroundings(Optional.of(desk.store()), desk.dataFolder(), desk.records()),
+                Texts.in(language),
+                UnitSystem.US,
+                paper);
+        PacketPapers papers = PacketPapers.of(desk.book(), claim, made, withCustomer);
+        Map<String, byte[]> ofClaim = new TreeMap<>(papers.ofClaim(claim));
         ofClaim.put("claim.txt", PacketPapers.bytes(ClaimPage.of(claim, withCustomer)));
         new ClaimPacket(desk.store(), desk.photoFolder()).write(claim, ofClaim, papers.ofRuns(), withCustomer, zip);
         out.println("Packed: %s, %d bytes, SHA-256 %s"
@@ -82,17 +88,5 @@ final class PacketCommand extends DeskCommand {
         if (!claim.file().missing().isEmpty()) {
             out.println("Missing: " + ClaimPage.missing(claim.file()));
         }
-    }
-
-    private static Optional<RunRecord> lastRun(OpenDesk desk, ClaimReview.Reviewed claim) throws StoreException {
-        for (int i = claim.entries().size() - 1; i >= 0; i--) {
-            Entry entry = claim.entries().get(i);
-            if (RunEntry.is(entry) && !entry.attachments().isEmpty()) {
-                return desk.store()
-                        .attachment(entry.attachments().get(0))
-                        .map(blob -> RunContent.read(entry.content(), blob));
-            }
-        }
-        return Optional.empty();
     }
 }
