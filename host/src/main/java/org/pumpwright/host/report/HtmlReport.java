@@ -84,16 +84,20 @@ public final class HtmlReport {
             sheet.add(Tag.withText("p", words.nothingSaid()).set("class", "nothing-said"));
         }
         sheet.add(invalid ? standFirst() : unitFirst());
+        return sheet.add(blocks.complaint()).add(blocks.foot(), behind()).add(blocks.leftInEnglish());
+    }
+
+    /** What is looked up, not read: with figures it has a sheet of its own, so that what a person acts on and signs is one. */
+    private Tag behind() {
+        List<Tag> figures = new ArrayList<>();
         if (run.grade().verdict() != Verdict.NOT_TESTED) {
-            sheet.add(findings());
+            figures.addAll(findings());
         }
-        sheet.add(blocks.complaint());
-        sheet.add(blocks.identity(), blocks.foot());
         Numbers numbers = new Numbers(run, units, in);
-        if (!numbers.isEmpty()) {
-            sheet.add(numbers.draw());
-        }
-        return sheet.add(blocks.leftInEnglish());
+        Tag behind = Tag.of("div", figures.isEmpty() && numbers.isEmpty() ? "under" : "behind")
+                .add(figures)
+                .add(blocks.identity());
+        return numbers.isEmpty() ? behind : behind.add(numbers.draw());
     }
 
     private Tag header(String title) {
