@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
@@ -128,6 +129,14 @@ class PapersCommandTest {
         }
     }
 
+    private static String firstSheet(byte[] pdf) throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setEndPage(1);
+            return stripper.getText(document);
+        }
+    }
+
     private static int sheets(byte[] pdf) throws Exception {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return document.getNumberOfPages();
@@ -145,10 +154,16 @@ class PapersCommandTest {
             for (String paper : page.equals("label") ? List.of("label", "a4") : List.of("letter", "a4")) {
                 byte[] pdf = paper(failed, page, "--language", language, "--paper", paper);
                 assertThat(Conformance.failures(pdf)).as(page).isEmpty();
-                // The figures behind a verdict have a sheet of their own.
+                // What a technician acts on and signs is one sheet; the figures behind it follow.
                 assertThat(sheets(pdf))
                         .as(page + " on " + paper)
-                        .isLessThanOrEqualTo(page.equals("technician") ? 2 : 1);
+                        .isLessThanOrEqualTo(page.equals("technician") ? 3 : 1);
+                if (page.equals("technician")) {
+                    assertThat(firstSheet(pdf))
+                            .as(paper)
+                            .contains(Texts.in(Language.valueOf(language.toUpperCase(Locale.ROOT)))
+                                    .say("technician.sign.decision"));
+                }
                 assertThat(words(pdf)).as(page).contains(SERIAL, said(page, language.equals("en")));
             }
         }
