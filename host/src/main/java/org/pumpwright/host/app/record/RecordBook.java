@@ -227,17 +227,19 @@ public final class RecordBook implements AutoCloseable {
      * What is on record of a unit from before, the newest first: intakes, runs, bucket tests. Nothing for a unit without a
      * serial number.
      *
+     * @param claim for which it is here now, whose intake is no earlier visit
      * @throws StoreException when it can't be looked up
      */
-    public List<Entry> visits(String serial) throws StoreException {
+    public List<Entry> visits(String serial, Optional<String> claim) throws StoreException {
         if (!RecordNames.isSerial(serial) || !choice.mayHold()) {
             return List.of();
         }
         List<Entry> visits = new ArrayList<>();
         for (Entry entry : reading().search(Search.newest(MOST_VISITS).ofSerial(serial.strip()))) {
+            boolean now = claim.isPresent() && entry.finder().claim().equals(claim);
             boolean visit = entry.kind() == EntryKind.RUN
-                    || entry.kind() == EntryKind.INTAKE
-                    || entry.kind() == EntryKind.BUCKET_TEST;
+                    || entry.kind() == EntryKind.BUCKET_TEST
+                    || (entry.kind() == EntryKind.INTAKE && !now);
             if (visit
                     && entry.finder().serial().map(known -> same(known, serial)).orElse(false)) {
                 visits.add(entry);
