@@ -176,6 +176,9 @@ final class ArchitectureTest {
     static final ArchRule useCasesOfTheDesk = standsAbove("app.claim", "app");
 
     @ArchTest
+    static final ArchRule useCasesOfPapers = standsAbove("app.paper", "app");
+
+    @ArchTest
     static final ArchRule commandsKnowNoDatabase = noClasses()
             .that(resideInAPackage(HOST + "cli.."))
             .should()

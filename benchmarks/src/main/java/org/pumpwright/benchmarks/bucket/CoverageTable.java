@@ -6,12 +6,13 @@ import org.pumpwright.host.calibrate.BucketRefused;
 import org.pumpwright.host.calibrate.simulated.Benches;
 import org.pumpwright.host.calibrate.simulated.Coverage;
 import org.pumpwright.host.calibrate.simulated.MadeUpTest;
+import org.pumpwright.host.claim.statistics.Interval;
+import org.pumpwright.host.claim.statistics.Share;
 
 /** Prints the coverage table of the page about the bucket test. */
 public final class CoverageTable {
     private static final int TESTS = 2000;
     private static final long SEED = 20_260_302;
-    private static final double NORMAL_95 = 1.959964;
 
     private CoverageTable() {}
 
@@ -38,18 +39,13 @@ public final class CoverageTable {
                         what,
                         100 * count.share(),
                         count.all(),
-                        100 * wilson(count, -1),
-                        100 * wilson(count, 1),
+                        100 * wilson(count).low(),
+                        100 * wilson(count).high(),
                         100 * count.expandedShare()));
         System.out.printf(Locale.ROOT, "| %s | table instead of the law | %d tests | | |%n", method, coverage.tables());
     }
 
-    /** One end of the interval of a share by E. B. Wilson, J. Am. Stat. Assoc. 22 (1927) 209. */
-    private static double wilson(Coverage.Count count, int side) {
-        double n = count.all();
-        double z2 = NORMAL_95 * NORMAL_95;
-        double p = count.share();
-        double root = NORMAL_95 * Math.sqrt(p * (1 - p) / n + z2 / (4 * n * n));
-        return (p + z2 / (2 * n) + side * root) / (1 + z2 / n);
+    private static Interval wilson(Coverage.Count count) {
+        return new Share(count.held(), count.all()).interval();
     }
 }

@@ -3,14 +3,10 @@ package org.pumpwright.benchmarks.judgement;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.function.Predicate;
+import org.pumpwright.host.claim.statistics.Interval;
 
-/**
- * So many of so many, with Wilson's 95 % interval (E. B. Wilson, Journal of the American Statistical Association 22 (1927)
- * 209). Thread-safe.
- */
+/** So many of so many, none included, as the tables show it: with its 95 % interval. Thread-safe. */
 record Share(long hits, long of) {
-    private static final double Z = 1.959964;
-
     /** How many of these are so. */
     static <T> Share of(Collection<T> all, Predicate<? super T> so) {
         return new Share(all.stream().filter(so).count(), all.size());
@@ -21,11 +17,11 @@ record Share(long hits, long of) {
     }
 
     double low() {
-        return Math.max(0, middle() - half());
+        return interval().low();
     }
 
     double high() {
-        return Math.min(1, middle() + half());
+        return interval().high();
     }
 
     /** As {@code 12 (0.6 %; 0.3 to 1.0 %)}. */
@@ -43,12 +39,7 @@ record Share(long hits, long of) {
                 : String.format(Locale.ROOT, "%.0f (%.0f..%.0f)", 100 * value(), 100 * low(), 100 * high());
     }
 
-    private double middle() {
-        return (value() + Z * Z / (2 * of)) / (1 + Z * Z / of);
-    }
-
-    private double half() {
-        double p = value();
-        return Z * Math.sqrt(p * (1 - p) / of + Z * Z / (4.0 * of * of)) / (1 + Z * Z / of);
+    private Interval interval() {
+        return new org.pumpwright.host.claim.statistics.Share(Math.toIntExact(hits), Math.toIntExact(of)).interval();
     }
 }

@@ -66,7 +66,8 @@ public final class RecordsTable {
         login.setProperty("reWriteBatchedInserts", "true");
         stores.put("SQLite", RecordStores.inFile(file, "bench", key));
         stores.put("PostgreSQL", RecordStores.onServer(server.address(database), login, "bench", key));
-        TreeSet<Integer> stops = new TreeSet<>(STOPS.stream().filter(stop -> stop < entries).toList());
+        TreeSet<Integer> stops =
+                new TreeSet<>(STOPS.stream().filter(stop -> stop < entries).toList());
         stops.add(entries);
         ShopChains chains = new ShopChains(key);
         int there = 0;
@@ -95,7 +96,8 @@ public final class RecordsTable {
             }
             there += batch.size();
         }
-        System.out.printf(Locale.ROOT, "%n%d entries, filled in %d s%n", there, (System.nanoTime() - start) / 1_000_000_000L);
+        System.out.printf(
+                Locale.ROOT, "%n%d entries, filled in %d s%n", there, (System.nanoTime() - start) / 1_000_000_000L);
         return there;
     }
 
@@ -111,24 +113,42 @@ public final class RecordsTable {
         kinds.put("serial, whole", finder -> search(finder.serial(), "", "", "", "", null, ""));
         kinds.put("serial, 5 characters", finder -> search(beginning(finder.serial(), 5), "", "", "", "", null, ""));
         kinds.put("serial, 7 characters", finder -> search(beginning(finder.serial(), 7), "", "", "", "", null, ""));
-        kinds.put("customer, beginning", f -> search(Optional.empty(), f.customer().orElseThrow().substring(0, 12), "", "", "", null, ""));
+        kinds.put(
+                "customer, beginning",
+                f -> search(Optional.empty(), f.customer().orElseThrow().substring(0, 12), "", "", "", null, ""));
         kinds.put("claim", f -> search(Optional.empty(), "", f.claim().orElse("C-0"), "", "", null, ""));
         kinds.put("model", f -> search(Optional.empty(), "", "", f.model().orElseThrow(), "", null, ""));
-        kinds.put("verdict", f -> search(Optional.empty(), "", "", "", f.verdict().orElseThrow(), null, ""));
+        kinds.put(
+                "verdict", f -> search(Optional.empty(), "", "", "", f.verdict().orElseThrow(), null, ""));
         kinds.put("one week", f -> search(Optional.empty(), "", "", "", "", day(there), ""));
-        kinds.put("verdict, one week", f -> search(Optional.empty(), "", "", "", f.verdict().orElseThrow(), day(there), ""));
+        kinds.put(
+                "verdict, one week",
+                f -> search(Optional.empty(), "", "", "", f.verdict().orElseThrow(), day(there), ""));
         kinds.put("words, common", f -> search(Optional.empty(), "", "", "", "", null, f.words()));
-        kinds.put("words, part of a serial", f -> search(Optional.empty(), "", "", "", "", null, f.serial().orElseThrow().substring(5)));
-        kinds.put("words, a whole serial", f -> search(Optional.empty(), "", "", "", "", null, f.serial().orElseThrow()));
+        kinds.put(
+                "words, part of a serial",
+                f -> search(
+                        Optional.empty(),
+                        "",
+                        "",
+                        "",
+                        "",
+                        null,
+                        f.serial().orElseThrow().substring(5)));
+        kinds.put(
+                "words, a whole serial",
+                f -> search(Optional.empty(), "", "", "", "", null, f.serial().orElseThrow()));
         kinds.put("newest", f -> Search.newest(SHOWN));
-        System.out.println("| search, median / p99 in ms | " + String.join(" | ", stores.keySet()) + " |\n| --- | --- | --- |");
+        System.out.println(
+                "| search, median / p99 in ms | " + String.join(" | ", stores.keySet()) + " |\n| --- | --- | --- |");
         List<Finder> known = known(stores.values().iterator().next(), there);
         for (Map.Entry<String, Function<Finder, Search>> kind : kinds.entrySet()) {
             int[] next = {0};
             List<String> cells = new ArrayList<>();
             for (RecordStore store : stores.values()) {
-                cells.add(Times.of(SEARCHES, () -> store.search(kind.getValue()
-                                .apply(known.get(next[0]++ % known.size()))))
+                cells.add(Times.of(
+                                SEARCHES,
+                                () -> store.search(kind.getValue().apply(known.get(next[0]++ % known.size()))))
                         .toString());
             }
             System.out.println("| " + kind.getKey() + " | " + String.join(" | ", cells) + " |");
@@ -202,8 +222,8 @@ public final class RecordsTable {
     private void audits() throws Exception {
         for (Map.Entry<String, RecordStore> store : stores.entrySet()) {
             long start = System.nanoTime();
-            Audit.Result result = Audit.of(
-                    store.getValue(), Keyring.of(key.open()), Heads.NONE, Audit.Depth.PROVING_SIGNATURES);
+            Audit.Result result =
+                    Audit.of(store.getValue(), Keyring.of(key.open()), Heads.NONE, Audit.Depth.PROVING_SIGNATURES);
             System.out.printf(
                     Locale.ROOT,
                     "Audit of %s: %.1f s, %d entries, %d attachments, %d troubles%n",

@@ -106,6 +106,7 @@ final class ShopChains {
                             number % 3 == 0 ? EntryKind.INTAKE : EntryKind.RUN,
                             name + "/" + number,
                             FIRST.plusMinutes(20 * number),
+                            FIRST.plusMinutes(20 * number + 12).toInstant(),
                             prior,
                             new String(CanonicalJson.of(content(random)), StandardCharsets.UTF_8),
                             beside.stream().map(bytes -> Digest.of(bytes)).toList(),

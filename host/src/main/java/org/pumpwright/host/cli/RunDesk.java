@@ -64,7 +64,7 @@ final class RunDesk implements AutoCloseable {
         recover(papers, order);
         keeper.openSoon(workshop.shelf().stand(order.stand()).id());
         RecordLines lines = new RecordLines(out, papers.json);
-        lines.visits(papers.serial, keeper.visits(papers.serial));
+        lines.visits(papers.serial, keeper.visits(papers.serial, order.job().claim()));
         StopButton stop = new StopButton();
         EndOfProcess end = EndOfProcess.watch(workshop.stands(), stop, () -> {});
         try {

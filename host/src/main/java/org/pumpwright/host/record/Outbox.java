@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /**
@@ -48,7 +50,14 @@ public final class Outbox {
     /** Makes a mark that a power cut may lose: for what can be made again at any time. */
     public void note(String name, String text) throws IOException {
         Files.createDirectories(folder);
-        Files.writeString(folder.resolve(name), text, StandardCharsets.UTF_8);
+        Path part = folder.resolve("." + name + "." + UUID.randomUUID() + PART);
+        try {
+            // A full disk leaves no half of a mark, nor takes away the one that was there.
+            Files.writeString(part, text, StandardCharsets.UTF_8);
+            Files.move(part, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(part);
+        }
     }
 
     /** Names of all marks, in alphabetical order; none when there is no folder yet, or no right to look. */

@@ -21,6 +21,9 @@ import org.pumpwright.host.text.Texts;
  * Thread-safe.
  */
 public final class HtmlReport {
+    /** So many points of a sweep find room on the first sheet beside all else. */
+    private static final int MOST_POINTS = 10;
+
     private static final String STYLE = load("page.css");
 
     private final RunRecord run;
@@ -84,16 +87,36 @@ public final class HtmlReport {
             sheet.add(Tag.withText("p", words.nothingSaid()).set("class", "nothing-said"));
         }
         sheet.add(invalid ? standFirst() : unitFirst());
+        return sheet.add(blocks.complaint()).add(blocks.foot(), behind()).add(blocks.leftInEnglish());
+    }
+
+    private static List<SweepLine> judged(List<SweepLine> lines) {
+        return lines.stream().filter(SweepLine::judged).toList();
+    }
+
+    /** Every point of a long sweep, of which the first sheet shows the judged ones. */
+    private List<Tag> allPoints() {
+        List<SweepLine> lines = SweepLine.of(run);
+        if (lines.size() <= MOST_POINTS || !Words.speaksOfTheUnit(run.grade().verdict())) {
+            return List.of();
+        }
+        return List.of(
+                Tag.withText("h2", in.say("points.all")),
+                new PointTable(new FeaturePrinter(units, in), run, lines, in).draw());
+    }
+
+    /** What is looked up, not read: with figures it has a sheet of its own, so that what a person acts on and signs is one. */
+    private Tag behind() {
+        List<Tag> figures = new ArrayList<>();
         if (run.grade().verdict() != Verdict.NOT_TESTED) {
-            sheet.add(findings());
+            figures.addAll(allPoints());
+            figures.addAll(findings());
         }
-        sheet.add(blocks.complaint());
-        sheet.add(blocks.identity(), blocks.foot());
         Numbers numbers = new Numbers(run, units, in);
-        if (!numbers.isEmpty()) {
-            sheet.add(numbers.draw());
-        }
-        return sheet.add(blocks.leftInEnglish());
+        Tag behind = Tag.of("div", figures.isEmpty() && numbers.isEmpty() ? "under" : "behind")
+                .add(figures)
+                .add(blocks.identity());
+        return numbers.isEmpty() ? behind : behind.add(numbers.draw());
     }
 
     private Tag header(String title) {
@@ -147,7 +170,7 @@ public final class HtmlReport {
         if (!flow.isEmpty() && !amps.isEmpty()) {
             block.add(Tag.of("div", "charts").add(flow.draw(430, 200), amps.draw(290, 200)), Legend.draw(in));
         }
-        block.add(new PointTable(printer, run, lines, in).draw())
+        block.add(new PointTable(printer, run, lines.size() > MOST_POINTS ? judged(lines) : lines, in).draw())
                 .add(Tag.withText("p", in.say("points.footnote")).set("class", "small"));
         return block.add(limits());
     }

@@ -36,13 +36,24 @@ final class Numbers {
     }
 
     Tag draw() {
-        Tag section = Tag.of("section", "numbers").add(Tag.withText("h2", in.say("numbers.title")));
-        for (FeatureJudgement feature : features) {
-            Tag list = Tag.of("ul");
-            lines(feature).forEach(line -> list.add(Tag.withText("li", line)));
-            section.add(Tag.withText("h3", heading(feature)), list);
+        Tag pairs = Tag.of("table");
+        for (int i = 0; i < features.size(); i += 2) {
+            Tag row = Tag.of("tr");
+            features.subList(i, Math.min(i + 2, features.size()))
+                    .forEach(feature -> row.add(Tag.of("td").add(block(feature))));
+            pairs.add(row);
         }
-        return section.add(Tag.withText("p", in.say("numbers.footnote")).set("class", "small"));
+        return Tag.of("section", "numbers")
+                .add(
+                        Tag.withText("h2", in.say("numbers.title")),
+                        pairs,
+                        Tag.withText("p", in.say("numbers.footnote")).set("class", "small"));
+    }
+
+    private List<Tag> block(FeatureJudgement feature) {
+        Tag list = Tag.of("ul");
+        lines(feature).forEach(line -> list.add(Tag.withText("li", line)));
+        return List.of(Tag.withText("h3", heading(feature)), list);
     }
 
     void addTo(TextPage page) {

@@ -2,7 +2,6 @@ package org.pumpwright.host.ui;
 
 import java.nio.file.Path;
 import org.pumpwright.host.app.bucket.BucketGuide;
-import org.pumpwright.host.app.claim.ClaimData;
 import org.pumpwright.host.app.claim.DeskOfShop;
 import org.pumpwright.host.app.record.RunPages;
 import org.pumpwright.host.report.pdf.Sheet;
@@ -43,8 +42,7 @@ final class DeskScreens {
                 new RunPages(papers, Sheet.LETTER),
                 opener,
                 services.clock());
-        DeskOfShop desk = new DeskOfShop(
-                services.book(), new ClaimData(data), services.records().resolve("photos"), services.clock());
+        DeskOfShop desk = new DeskOfShop(services.book(), data, services.records(), services.clock());
         ClaimModel claims = new ClaimModel(background, desk, papers, opener);
         window.add(new BucketScreen(window, bucket, window.darkProperty()));
         window.add(new HistoryScreen(window, history, window.darkProperty()));

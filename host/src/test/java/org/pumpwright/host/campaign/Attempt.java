@@ -96,7 +96,7 @@ final class Attempt {
 
     private String acceptInProcess(EmulatedBoard board, Scene scene) throws IOException, InterruptedException {
         Path output = folder.resolve("host.txt");
-        Process host = new ProcessBuilder(
+        ProcessBuilder starting = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
                         System.getProperty("java.class.path"),
@@ -114,8 +114,9 @@ final class Attempt {
                         "--records",
                         records().toString())
                 .redirectErrorStream(true)
-                .redirectOutput(output.toFile())
-                .start();
+                .redirectOutput(output.toFile());
+        starting.environment().put("PUMPWRIGHT_KEYS", folder.resolve("keys").toString());
+        Process host = starting.start();
         scene.hostIs(host);
         try {
             if (!host.waitFor(HOST_ENDS_WITHIN_SECONDS, TimeUnit.SECONDS)) {

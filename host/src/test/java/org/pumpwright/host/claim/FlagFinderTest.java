@@ -106,6 +106,7 @@ class FlagFinderTest {
                 EntryKind.CUSTODY,
                 "claim/EX-1/000" + number,
                 InventedClaim.DAY.withHour(hour),
+                InventedClaim.DAY.toInstant(),
                 Digest.NOTHING,
                 "{}",
                 List.of(),

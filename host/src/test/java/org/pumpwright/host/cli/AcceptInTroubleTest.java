@@ -153,10 +153,11 @@ final class AcceptInTroubleTest {
                 "-Dpumpwright.home=" + Firmware.root(),
                 Main.class.getName()));
         command.addAll(List.of(accept()));
-        return new ProcessBuilder(command)
+        ProcessBuilder starting = new ProcessBuilder(command)
                 .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("host.txt").toFile())
-                .start();
+                .redirectOutput(folder.resolve("host.txt").toFile());
+        starting.environment().put("PUMPWRIGHT_KEYS", folder.resolve("keys").toString());
+        return starting.start();
     }
 
     private void waitUntilDriven() {

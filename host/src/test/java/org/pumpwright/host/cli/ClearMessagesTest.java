@@ -298,6 +298,8 @@ final class ClearMessagesTest {
         command.add("-Dpumpwright.piped=true");
         command.add(Main.class.getName());
         command.addAll(List.of(arguments));
-        return new ProcessBuilder(command).start();
+        ProcessBuilder starting = new ProcessBuilder(command);
+        starting.environment().putAll(CommandLineBench.environment(Firmware.root()));
+        return starting.start();
     }
 }

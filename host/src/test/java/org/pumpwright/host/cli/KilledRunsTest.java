@@ -9,16 +9,22 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.pumpwright.host.app.record.StoreChoice;
 import org.pumpwright.host.bench.Firmware;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordFile;
+import org.pumpwright.host.record.ledger.EntryKind;
+import org.pumpwright.host.record.ledger.RecordStore;
+import org.pumpwright.host.record.ledger.Search;
 import org.pumpwright.host.trace.Ending;
 
 /**
@@ -69,6 +75,7 @@ final class KilledRunsTest {
                 .toList();
         assertThat(killed).hasSize(KILLS).allMatch(record -> record.grade().verdict() == Verdict.INVALID);
         assertThat(files("journal.jsonl")).isEmpty();
+        assertThat(onRecord()).containsAll(killed.stream().map(RunRecord::id).toList());
         double mostLost = 0;
         double longest = 0;
         for (int kill = 0; kill < KILLS; kill++) {
@@ -104,7 +111,7 @@ final class KilledRunsTest {
     /** The lines that the program told until it was killed; the last may be torn. */
     private List<String> startAndKill(int number) throws Exception {
         Path told = folder.resolve("told-%d.txt".formatted(number));
-        Process program = new ProcessBuilder(
+        ProcessBuilder starting = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
@@ -124,8 +131,9 @@ final class KilledRunsTest {
                         "--records",
                         records().toString())
                 .redirectErrorStream(true)
-                .redirectOutput(told.toFile())
-                .start();
+                .redirectOutput(told.toFile());
+        starting.environment().put("PUMPWRIGHT_KEYS", folder.resolve("keys").toString());
+        Process program = starting.start();
         try {
             awaitArmed(told, program);
             Thread.sleep(LEAST_MILLIS + moment.nextInt(MOST_MORE_MILLIS));
@@ -144,6 +152,17 @@ final class KilledRunsTest {
                 throw new AssertionError("the run did not begin; the program said: " + Files.readString(told));
             }
             LockSupport.parkNanos(5_000_000);
+        }
+    }
+
+    /** Runs that the next start has put on record too. */
+    private List<String> onRecord() throws Exception {
+        new CommandLineBench().run("record", "enter", "--records", records().toString());
+        StoreChoice choice = StoreChoice.of(Optional.empty(), Map.of(), records(), folder);
+        try (RecordStore store = choice.openToRead()) {
+            return store.search(Search.newest(1000).ofKind(EntryKind.RUN)).stream()
+                    .map(entry -> entry.id().substring(entry.id().indexOf('/') + 1))
+                    .toList();
         }
     }
 

@@ -95,10 +95,10 @@ final class SameGradeAnywhereTest {
                 out.toString()));
         what.forEach(path -> words.add(path.toString()));
         Path said = out.resolveSibling(out.getFileName() + ".txt");
-        Process program = new ProcessBuilder(words)
-                .redirectErrorStream(true)
-                .redirectOutput(said.toFile())
-                .start();
+        ProcessBuilder starting =
+                new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(said.toFile());
+        starting.environment().put("PUMPWRIGHT_KEYS", out.resolveSibling("keys").toString());
+        Process program = starting.start();
         assertThat(program.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
         assertThat(program.exitValue()).as(Files.readString(said)).isZero();
         Map<String, String> found = new TreeMap<>();

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
+import org.pumpwright.host.claim.statistics.Share;
 import org.pumpwright.host.signal.Statistics;
 
 /**
@@ -46,11 +47,9 @@ record FalseFlags(
 
         /** Upper end of the 95 % interval of E. B. Wilson (1927), for probes that are independent. */
         double wilsonUpper() {
-            double z2 = 1.96 * 1.96;
-            double p = share();
-            double n = probed;
-            double root = 1.96 * Math.sqrt(p * (1 - p) / n + z2 / (4 * n * n));
-            return (p + z2 / (2 * n) + root) / (1 + z2 / n);
+            return new Share(Math.toIntExact(flagged), Math.toIntExact(probed))
+                    .interval()
+                    .high();
         }
 
         /** The same for probes that share their band: normal interval by the scatter between the bands. */

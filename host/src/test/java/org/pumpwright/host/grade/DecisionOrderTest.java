@@ -72,6 +72,13 @@ class DecisionOrderTest {
                 .isEqualTo(Verdict.PASS);
     }
 
+    @Test
+    void aPointThatIsNotJudgedExplainsNoComplaint() {
+        Grade grade = grade(SyntheticRun.healthy().flow(75, 0.8), Intake.NONE.complaining("low"));
+        assertThat(grade.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(grade.explains().answer()).isEqualTo(ComplaintAnswer.Answer.NO);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -78,7 +78,10 @@ public abstract class WindowTest {
                 new RecordFolder(records, records.resolve("spare")).marking(),
                 new RecordBook(
                         new StoreChoice(
-                                Optional.empty(), records.resolve("ledger.db"), records.resolve("keys"), StoreChoice.DESK),
+                                Optional.empty(),
+                                records.resolve("ledger.db"),
+                                records.resolve("keys"),
+                                StoreChoice.DESK),
                         records,
                         records.resolve("spare")),
                 CLOCK);

@@ -35,7 +35,7 @@ public final class ClaimList {
      */
     public List<Line> lines(LocalDate today, boolean closedToo) throws StoreException {
         List<Line> lines = new ArrayList<>();
-        for (ClaimFile file : claims.all()) {
+        for (ClaimFile file : claims.outlines()) {
             CustodyState state = file.whereabouts().to();
             if (closedToo || !state.isOut()) {
                 lines.add(new Line(

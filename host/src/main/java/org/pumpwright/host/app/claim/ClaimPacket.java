@@ -19,8 +19,10 @@ import org.pumpwright.host.claim.ClaimFile;
 import org.pumpwright.host.claim.Photo;
 import org.pumpwright.host.claim.RunEntry;
 import org.pumpwright.host.claim.photo.PhotoFolder;
+import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.record.RunContent;
 import org.pumpwright.host.record.RunRecord;
+import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.record.ledger.Digest;
 import org.pumpwright.host.record.ledger.Entry;
 import org.pumpwright.host.record.ledger.RecordStore;
@@ -38,7 +40,7 @@ public final class ClaimPacket {
     private static final String HOW_TO_CHECK = """
             This packet holds the evidence of one claim.
 
-            papers/    pages to read
+            papers/    pages to read; each PDF holds the signed record it was made of (pdfdetach -saveall FILE.pdf)
             summary.csv, runs/*/trace.csv    the same as tables; trace.csv holds counts as the board counted them
             runs/*/trace.bin    the samples as they are kept; its digest stands in the run's entry
             photos/    pictures, each named by its SHA-256
@@ -68,8 +70,13 @@ public final class ClaimPacket {
     /** Makes the papers of a run. */
     @FunctionalInterface
     public interface RunPapers {
-        /** Each paper under its name. */
-        Map<String, byte[]> of(RunRecord run);
+        /**
+         * Each paper under its name.
+         *
+         * @param run its entry
+         * @throws OrderException when a paper can't be made
+         */
+        Map<String, byte[]> of(Entry run) throws OrderException, DataFileException, RunRecordException, StoreException;
     }
 
     /**
@@ -83,7 +90,7 @@ public final class ClaimPacket {
      */
     public void write(
             ClaimReview.Reviewed claim, Map<String, byte[]> papers, RunPapers ofRuns, boolean withCustomer, Path out)
-            throws OrderException, StoreException {
+            throws OrderException, DataFileException, RunRecordException, StoreException {
         files.clear();
         papers.forEach((name, bytes) -> files.put("papers/" + name, bytes));
         text("README.txt", HOW_TO_CHECK);
@@ -128,7 +135,8 @@ public final class ClaimPacket {
         text(name + ".signature", entry.seal().signature() + "\n");
     }
 
-    private void run(Entry entry, RunPapers papers) throws StoreException {
+    private void run(Entry entry, RunPapers papers)
+            throws OrderException, DataFileException, RunRecordException, StoreException {
         if (entry.attachments().isEmpty()) {
             return;
         }
@@ -140,7 +148,7 @@ public final class ClaimPacket {
         files.put(name + "/trace.bin", blob.get());
         RunRecord run = RunContent.read(entry.content(), blob.get());
         text(name + "/trace.csv", TraceCsv.of(run.trace()));
-        papers.of(run).forEach((paper, bytes) -> files.put("papers/%s-%s".formatted(safe(entry.id()), paper), bytes));
+        papers.of(entry).forEach((paper, bytes) -> files.put("papers/%s-%s".formatted(safe(entry.id()), paper), bytes));
     }
 
     private void identity(Entry entry) throws StoreException {

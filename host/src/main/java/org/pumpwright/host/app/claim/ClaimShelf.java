@@ -2,7 +2,7 @@ package org.pumpwright.host.app.claim;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,13 +15,10 @@ import org.pumpwright.host.record.ledger.Digest;
 import org.pumpwright.host.record.ledger.Entry;
 import org.pumpwright.host.record.ledger.EntryKind;
 import org.pumpwright.host.record.ledger.RecordStore;
-import org.pumpwright.host.record.ledger.Search;
 import org.pumpwright.host.record.ledger.StoreException;
 
 /** Finds claims on record. Thread-safe. */
 public final class ClaimShelf {
-    private static final int MOST = 10_000;
-
     private final RecordStore store;
 
     /** @param store is only read */
@@ -66,7 +63,7 @@ public final class ClaimShelf {
     /** The claim with this number. */
     public Optional<Claim> find(String number) throws StoreException {
         List<Entry> entries = new ArrayList<>();
-        for (Entry entry : store.search(ofClaim(number))) {
+        for (Entry entry : store.ofClaim(number)) {
             if (entry.finder().claim().filter(number::equals).isPresent()) {
                 entries.add(entry);
             }
@@ -95,16 +92,24 @@ public final class ClaimShelf {
         return require(number).file();
     }
 
-    /** Every claim, practice ones too, the newest first. */
+    /** Every claim, practice ones too. */
     public List<ClaimFile> all() throws StoreException {
-        Set<String> numbers = new LinkedHashSet<>();
-        store.search(Search.newest(MOST).ofKind(EntryKind.INTAKE))
-                .forEach(entry -> entry.finder().claim().ifPresent(numbers::add));
-        List<ClaimFile> files = new ArrayList<>();
-        for (String number : numbers) {
-            find(number).map(Claim::file).ifPresent(files::add);
+        return all(EnumSet.allOf(EntryKind.class), this::beside);
+    }
+
+    /** The same without their runs and without whose units they are, which is all that a list needs and soon read. */
+    public List<ClaimFile> outlines() throws StoreException {
+        return all(EnumSet.complementOf(EnumSet.of(EntryKind.RUN, EntryKind.GRADE)), digest -> Optional.empty());
+    }
+
+    private List<ClaimFile> all(Set<EntryKind> kinds, ClaimFold.Beside beside) throws StoreException {
+        ClaimsInTurn claims = new ClaimsInTurn(beside);
+        try {
+            store.eachOfClaims(kinds, claims::add);
+            return claims.end();
+        } catch (Unread e) {
+            throw e.why;
         }
-        return files;
     }
 
     private Optional<byte[]> beside(Digest digest) {
@@ -124,19 +129,5 @@ public final class ClaimShelf {
             super(why);
             this.why = why;
         }
-    }
-
-    private static Search ofClaim(String number) {
-        return new Search(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(number),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                MOST);
     }
 }

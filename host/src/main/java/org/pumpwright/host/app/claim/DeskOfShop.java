@@ -12,19 +12,21 @@ import org.pumpwright.host.record.ledger.StoreException;
 public final class DeskOfShop {
     private final RecordBook book;
     private final ClaimData data;
-    private final Path photos;
+    private final Path dataFolder;
+    private final Path records;
     private final Clock clock;
 
     /**
      * @param book what the shop has on record
-     * @param data the desk's data files
-     * @param photos where pictures are kept
+     * @param dataFolder the shop's data files
+     * @param records where records and pictures are kept
      * @param clock the shop's time and zone
      */
-    public DeskOfShop(RecordBook book, ClaimData data, Path photos, Clock clock) {
+    public DeskOfShop(RecordBook book, Path dataFolder, Path records, Clock clock) {
         this.book = book;
-        this.data = data;
-        this.photos = photos;
+        this.data = new ClaimData(dataFolder);
+        this.dataFolder = dataFolder;
+        this.records = records;
         this.clock = clock;
     }
 
@@ -76,12 +78,12 @@ public final class DeskOfShop {
 
     /** Where pictures are. */
     public PhotoFolder photoFolder() {
-        return new PhotoFolder(photos);
+        return new PhotoFolder(records.resolve("photos"));
     }
 
     /** Packs claims up. */
     public PacketDesk packets() throws StoreException {
-        return new PacketDesk(opened(), photoFolder(), data);
+        return new PacketDesk(book, opened(), dataFolder, records);
     }
 
     private RecordStore opened() throws StoreException {

@@ -1,109 +1,121 @@
 package org.pumpwright.host.app.claim;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.time.OffsetDateTime;
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.pumpwright.host.app.OrderException;
-import org.pumpwright.host.app.Version;
-import org.pumpwright.host.claim.ClaimFile;
-import org.pumpwright.host.claim.Photo;
-import org.pumpwright.host.claim.photo.PhotoFolder;
-import org.pumpwright.host.claim.photo.Thumbnail;
+import org.pumpwright.host.app.paper.Found;
+import org.pumpwright.host.app.paper.PaperKind;
+import org.pumpwright.host.app.paper.Papers;
+import org.pumpwright.host.app.paper.RecordLookUp;
+import org.pumpwright.host.app.record.OnRecord;
+import org.pumpwright.host.app.record.RecordBook;
+import org.pumpwright.host.claim.RunEntry;
+import org.pumpwright.host.datafile.DataFileException;
+import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.quantity.UnitSystem;
-import org.pumpwright.host.record.RunContent;
-import org.pumpwright.host.record.RunRecord;
-import org.pumpwright.host.record.ledger.Digest;
+import org.pumpwright.host.record.RunRecordException;
 import org.pumpwright.host.record.ledger.Entry;
-import org.pumpwright.host.report.HtmlReport;
+import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.report.TextReport;
-import org.pumpwright.host.report.claim.ClerkEvidence;
-import org.pumpwright.host.report.claim.ClerkPage;
-import org.pumpwright.host.report.pdf.Attachment;
-import org.pumpwright.host.report.pdf.Origin;
-import org.pumpwright.host.report.pdf.PdfPaper;
-import org.pumpwright.host.report.pdf.Sheet;
-import org.pumpwright.host.report.sheet.Picture;
-import org.pumpwright.host.text.Language;
-import org.pumpwright.host.text.Texts;
 
-/** The papers of a packet. Their date is that of what they show, so that the same claim gives the same bytes. Confined to one thread. */
+/**
+ * The papers of a packet: for the clerk, of each run for the technician and the factory, of a unit that was tested again the two
+ * runs over each other, and for the customer where that is asked for. Their date is that of what they show, so that the same claim
+ * gives the same bytes. Confined to one thread.
+ */
 public final class PacketPapers {
-    private final Texts texts;
-    private final Sheet sheet;
+    private final Papers papers;
+    private final List<Found.Run> runs;
+    private final boolean withCustomer;
 
-    /** In this language, on this paper. */
-    public PacketPapers(Language language, Sheet sheet) {
-        texts = Texts.in(language);
-        this.sheet = sheet;
+    private PacketPapers(Papers papers, List<Found.Run> runs, boolean withCustomer) {
+        this.papers = papers;
+        this.runs = List.copyOf(runs);
+        this.withCustomer = withCustomer;
     }
 
-    /** The clerk's page, as it is shown and as PDF. */
-    public Map<String, byte[]> ofClaim(ClaimReview.Reviewed claim, Optional<RunRecord> run, PhotoFolder photos)
-            throws OrderException {
-        ClaimFile file = claim.file();
-        ClerkEvidence evidence = new ClerkEvidence(
-                Optional.empty(),
-                file,
-                run,
-                claim.coverage(),
-                Optional.empty(),
-                thumbnails(file, photos),
-                claim.entries().stream()
-                        .map(entry -> new ClerkEvidence.Item(entry.id(), entry.digest()))
-                        .toList());
-        String html = ClerkPage.html(evidence, texts);
-        OffsetDateTime latest = claim.entries().stream()
-                .map(Entry::at)
-                .max(OffsetDateTime::compareTo)
-                .orElse(file.intake().received());
-        Map<String, byte[]> papers = new TreeMap<>();
-        papers.put("clerk.html", bytes(html));
-        papers.put("clerk.pdf", PdfPaper.of(html, sheet, origin(latest), Optional.empty()));
-        return papers;
-    }
-
-    private static Map<Digest, Picture> thumbnails(ClaimFile file, PhotoFolder photos) throws OrderException {
-        Map<Digest, Picture> small = new HashMap<>();
-        for (Photo photo : file.photos()) {
-            try {
-                small.put(
-                        photo.sha256(),
-                        Picture.of(
-                                Thumbnail.png(photos.read(photo)), photo.shows().word()));
-            } catch (IOException e) {
-                throw new OrderException(String.valueOf(e.getMessage()));
+    /**
+     * The papers of a claim's runs.
+     *
+     * @param withCustomer whether the customer's page is among them
+     */
+    static PacketPapers of(RecordBook book, ClaimReview.Reviewed claim, Papers papers, boolean withCustomer)
+            throws OrderException, RunRecordException, StoreException {
+        List<Found.Run> runs = new ArrayList<>();
+        for (Entry entry : claim.entries()) {
+            if (RunEntry.is(entry)
+                    && entry.amends().isEmpty()
+                    && RecordLookUp.read(OnRecord.of(book, entry.id())) instanceof Found.Run run) {
+                runs.add(run);
             }
         }
-        return small;
+        return new PacketPapers(papers, runs, withCustomer);
     }
 
-    /** The technician's page of a run. */
-    public ClaimPacket.RunPapers ofRuns() {
-        return run -> {
-            String html = HtmlReport.page(run, UnitSystem.US, texts);
-            return Map.of(
-                    "technician.html",
-                    bytes(html),
-                    "technician.txt",
-                    bytes(TextReport.page(run, UnitSystem.US)),
-                    "technician.pdf",
-                    PdfPaper.of(
-                            html,
-                            sheet,
-                            origin(run.startedAt()),
-                            Optional.of(Attachment.record(bytes(RunContent.of(run))))));
+    /** The clerk's page, and two runs over each other where there are two that say something. */
+    Map<String, byte[]> ofClaim(ClaimReview.Reviewed claim) throws OrderException, DataFileException {
+        Map<String, byte[]> made = new TreeMap<>();
+        Optional<Found.Run> last = runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
+        made.put("clerk.pdf", papers.clerk(claim, last).pdf());
+        List<Found.Run> telling = telling();
+        if (telling.size() > 1) {
+            made.put(
+                    "retest.pdf",
+                    papers.retest(telling.get(0), telling.get(telling.size() - 1))
+                            .pdf());
+        }
+        return made;
+    }
+
+    /** Runs that say something of the unit, the earliest first; of a run that was graded again, the run itself. */
+    private List<Found.Run> telling() {
+        return runs.stream()
+                .filter(found -> found.run().regradedFrom().isEmpty())
+                .filter(found -> tells(found.run().grade().verdict()))
+                .sorted((one, other) -> one.run()
+                        .startedAt()
+                        .toInstant()
+                        .compareTo(other.run().startedAt().toInstant()))
+                .toList();
+    }
+
+    private static boolean tells(Verdict verdict) {
+        return verdict != Verdict.INVALID && verdict != Verdict.NOT_TESTED;
+    }
+
+    /** The pages of each run. */
+    ClaimPacket.RunPapers ofRuns() {
+        return entry -> {
+            for (Found.Run found : runs) {
+                if (found.entry().map(OnRecord::entry).filter(entry::equals).isPresent()) {
+                    return of(found);
+                }
+            }
+            return Map.of();
         };
     }
 
-    private static Origin origin(OffsetDateTime at) {
-        return new Origin("", at, Version.text());
+    private Map<String, byte[]> of(Found.Run found)
+            throws OrderException, DataFileException, RunRecordException, StoreException {
+        Map<String, byte[]> made = new TreeMap<>();
+        made.put("technician.txt", bytes(TextReport.page(found.run(), UnitSystem.US)));
+        List<PaperKind> kinds = new ArrayList<>(List.of(PaperKind.TECHNICIAN, PaperKind.FACTORY));
+        if (withCustomer && found.run().grade().verdict() != Verdict.INVALID) {
+            kinds.add(PaperKind.CUSTOMER);
+        }
+        for (PaperKind kind : kinds) {
+            made.put(
+                    kind.word() + ".pdf",
+                    papers.of(kind, found, Optional.empty()).pdf());
+        }
+        return made;
     }
 
-    private static byte[] bytes(String text) {
+    static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -2,6 +2,7 @@ package org.pumpwright.host.app.record;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -48,10 +49,10 @@ public final class Bookkeeper implements AutoCloseable {
         }
     }
 
-    /** What is on record of a unit from before, the newest first; nothing when the store does not answer soon. */
-    public List<Entry> visits(String serial) {
+    /** What is on record of a unit from before this claim, the newest first; nothing when the store does not answer soon. */
+    public List<Entry> visits(String serial, Optional<String> claim) {
         try {
-            return ask(() -> book.visits(serial), FOR_A_LOOK);
+            return ask(() -> book.visits(serial, claim), FOR_A_LOOK);
         } catch (TimeoutException | ExecutionException e) {
             // It is told when the run is entered: once is enough.
             return List.of();

@@ -63,7 +63,8 @@ final class Entering {
             } catch (RunRecordException e) {
                 troubles.add(e.getMessage());
             } catch (IOException | IllegalArgumentException e) {
-                troubles.add("%s: can't be put on record: %s.".formatted(folder.resolve(mark), e.getMessage()));
+                troubles.add("%s: can't be put on record: %s."
+                        .formatted(folder.resolve(Outbox.NAME).resolve(mark), e.getMessage()));
             }
         }
         return true;

@@ -6,15 +6,20 @@ import java.util.Optional;
 import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.Regrading;
 import org.pumpwright.host.app.Regrading.Outcome;
+import org.pumpwright.host.record.ledger.Draft;
 import org.pumpwright.host.record.ledger.StoreException;
 
 /**
- * Puts on record each run that is judged again as soon as it is kept, so that none is held on to. Confined to the thread that
- * has it done.
+ * Puts on record the runs that are judged again, some at a time: each time costs a wait for the disk. A run itself is not held
+ * on to. Confined to the thread that has it done.
  */
 public final class GradesEntered implements Regrading.Listener {
+    private static final int AT_ONCE = 50;
+
     private final RecordBook book;
     private final Regrading.Listener next;
+    private final List<Draft> drafts = new ArrayList<>();
+    private final List<String> marks = new ArrayList<>();
     private final List<String> ids = new ArrayList<>();
     private Optional<String> trouble = Optional.empty();
 
@@ -41,20 +46,40 @@ public final class GradesEntered implements Regrading.Listener {
         next.done(outcome);
     }
 
-    /** A store that fails is not asked again; what was judged waits in its folder. */
     private void enter(Outcome.Judged judged) {
         try {
-            if (book.enter(judged.record())) {
-                ids.add(Drafts.id(judged.record()));
-            }
-            RecordFolder.outbox(book.records()).remove(judged.record().id());
+            drafts.add(book.again(judged.record()));
+            marks.add(judged.record().id());
         } catch (StoreException | IllegalArgumentException e) {
-            trouble = Optional.of(String.valueOf(e.getMessage()));
+            stop(e);
+        }
+        if (drafts.size() >= AT_ONCE) {
+            enterAll();
         }
     }
 
-    /** What came of it. */
+    private void enterAll() {
+        if (drafts.isEmpty() || trouble.isPresent()) {
+            return;
+        }
+        try {
+            ids.addAll(book.enter(book.choice().desk(), drafts));
+            marks.forEach(RecordFolder.outbox(book.records())::remove);
+        } catch (StoreException | IllegalArgumentException e) {
+            stop(e);
+        }
+        drafts.clear();
+        marks.clear();
+    }
+
+    /** A store that fails is not asked again; what was judged waits in its folder. */
+    private void stop(Exception e) {
+        trouble = Optional.of(String.valueOf(e.getMessage()));
+    }
+
+    /** What came of it, when the last one is done. */
     public RecordBook.Entered entered() {
+        enterAll();
         return new RecordBook.Entered(ids, book.waiting(), trouble.stream().toList());
     }
 }

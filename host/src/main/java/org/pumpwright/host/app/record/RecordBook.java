@@ -150,6 +150,34 @@ public final class RecordBook implements AutoCloseable {
     }
 
     /**
+     * Puts several things on record in one go.
+     *
+     * @return ids of those that were not there already
+     * @throws StoreException as for one
+     */
+    List<String> enter(String chain, List<Draft> drafts) throws StoreException {
+        try {
+            return store(chain).append(drafts).stream().map(Entry::id).toList();
+        } catch (StoreException e) {
+            if (e.reason() != StoreException.Reason.ID_TAKEN) {
+                throw e;
+            }
+        }
+        List<String> fresh = new ArrayList<>();
+        for (Draft draft : drafts) {
+            if (enter(chain, draft)) {
+                fresh.add(draft.id());
+            }
+        }
+        return fresh;
+    }
+
+    /** What a run that was judged again is on record as. */
+    Draft again(RunRecord run) throws StoreException {
+        return Drafts.run(run, customer(store(choice.desk()), run.intake().claim()));
+    }
+
+    /**
      * Puts a run on record unless it is there already: on its stand's chain, or the desk's when it was judged again.
      *
      * @return whether it is new
@@ -185,44 +213,33 @@ public final class RecordBook implements AutoCloseable {
         if (claim.isEmpty()) {
             return Optional.empty();
         }
-        for (Entry intake : store.search(ofClaim(claim.get()))) {
-            Optional<String> named = intake.finder().claim();
-            if (named.isPresent() && same(named.get(), claim.get())) {
-                return intake.finder().customer();
+        // What corrects an intake is younger.
+        Optional<String> customer = Optional.empty();
+        for (Entry entry : store.ofClaim(claim.get())) {
+            if (entry.kind() == EntryKind.INTAKE) {
+                customer = entry.finder().customer();
             }
         }
-        return Optional.empty();
-    }
-
-    private static Search ofClaim(String claim) {
-        return new Search(
-                Optional.of(EntryKind.INTAKE),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(claim),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                MOST_VISITS);
+        return customer;
     }
 
     /**
      * What is on record of a unit from before, the newest first: intakes, runs, bucket tests. Nothing for a unit without a
      * serial number.
      *
+     * @param claim for which it is here now, whose intake is no earlier visit
      * @throws StoreException when it can't be looked up
      */
-    public List<Entry> visits(String serial) throws StoreException {
+    public List<Entry> visits(String serial, Optional<String> claim) throws StoreException {
         if (!RecordNames.isSerial(serial) || !choice.mayHold()) {
             return List.of();
         }
         List<Entry> visits = new ArrayList<>();
         for (Entry entry : reading().search(Search.newest(MOST_VISITS).ofSerial(serial.strip()))) {
+            boolean now = claim.isPresent() && entry.finder().claim().equals(claim);
             boolean visit = entry.kind() == EntryKind.RUN
-                    || entry.kind() == EntryKind.INTAKE
-                    || entry.kind() == EntryKind.BUCKET_TEST;
+                    || entry.kind() == EntryKind.BUCKET_TEST
+                    || (entry.kind() == EntryKind.INTAKE && !now);
             if (visit
                     && entry.finder().serial().map(known -> same(known, serial)).orElse(false)) {
                 visits.add(entry);

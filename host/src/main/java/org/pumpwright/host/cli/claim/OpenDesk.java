@@ -8,6 +8,7 @@ import org.pumpwright.host.app.claim.ClaimDesk;
 import org.pumpwright.host.app.claim.ClaimReview;
 import org.pumpwright.host.app.claim.ClaimShelf;
 import org.pumpwright.host.app.claim.DecisionDesk;
+import org.pumpwright.host.app.claim.PacketDesk;
 import org.pumpwright.host.app.claim.PhotoDesk;
 import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.claim.photo.PhotoFolder;
@@ -21,14 +22,16 @@ final class OpenDesk implements AutoCloseable {
     private final RecordBook book;
     private final RecordStore store;
     private final ClaimData data;
-    private final Path photos;
+    private final Path dataFolder;
+    private final Path records;
     private final Clock clock;
 
     private OpenDesk(RecordBook book, RecordStore store, Workshop workshop, Path records) {
         this.book = book;
         this.store = store;
-        data = new ClaimData(workshop.home().resolve("fixtures"));
-        photos = records.resolve("photos");
+        dataFolder = workshop.home().resolve("fixtures");
+        data = new ClaimData(dataFolder);
+        this.records = records;
         clock = workshop.clock();
     }
 
@@ -42,6 +45,20 @@ final class OpenDesk implements AutoCloseable {
             book.close();
             throw e;
         }
+    }
+
+    RecordBook book() {
+        return book;
+    }
+
+    /** The shop's data files. */
+    Path dataFolder() {
+        return dataFolder;
+    }
+
+    /** The folder of records. */
+    Path records() {
+        return records;
     }
 
     RecordStore store() {
@@ -68,8 +85,12 @@ final class OpenDesk implements AutoCloseable {
         return new DecisionDesk(desk(), data);
     }
 
+    PacketDesk packets() {
+        return new PacketDesk(book, store, dataFolder, records);
+    }
+
     PhotoFolder photoFolder() {
-        return new PhotoFolder(photos);
+        return new PhotoFolder(records.resolve("photos"));
     }
 
     PhotoDesk photos() {

@@ -3,7 +3,6 @@ package org.pumpwright.host.cli.claim;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.claim.ClaimPage;
 import org.pumpwright.host.app.claim.ClaimReview;
 import org.pumpwright.host.app.claim.PacketDesk;
@@ -54,11 +53,8 @@ final class PacketCommand extends DeskCommand {
 
     @Override
     void carryOut(OpenDesk desk, PrintWriter out) throws Exception {
-        if (!zip.toString().endsWith(".zip")) {
-            throw new OrderException("%s: a packet ends in .zip".formatted(zip));
-        }
-        ClaimReview.Reviewed claim = new PacketDesk(desk.store(), desk.photoFolder(), desk.data())
-                .pack(number, new PacketDesk.Wishes(withCustomer, language, paper), zip);
+        ClaimReview.Reviewed claim =
+                desk.packets().pack(number, new PacketDesk.Wishes(withCustomer, language, paper), zip);
         out.println("Packed: %s, %d bytes, SHA-256 %s"
                 .formatted(
                         zip, Files.size(zip), Digest.of(Files.readAllBytes(zip)).hex()));

@@ -29,6 +29,7 @@ public final class RecordCommand implements Runnable {
         return new CommandLine(new RecordCommand())
                 .addSubcommand(new FindCommand(workshop))
                 .addSubcommand(new ShowCommand(workshop))
+                .addSubcommand(new PapersCommand(workshop))
                 .addSubcommand(new ExportCommand(workshop))
                 .addSubcommand(new ImportCommand(workshop))
                 .addSubcommand(new AuditCommand(workshop))

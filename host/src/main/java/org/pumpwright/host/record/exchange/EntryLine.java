@@ -2,6 +2,7 @@ package org.pumpwright.host.record.exchange;
 
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -167,6 +168,7 @@ public record EntryLine(
                                     "there is no kind of entry '%s'".formatted(text(head, "kind")))),
                     text(head, "id"),
                     OffsetDateTime.parse(text(head, "at")),
+                    Instant.parse(text(head, "entered_at")),
                     new Digest(text(head, "prior_sha256")),
                     content.orElseThrow(() -> leftOut("content")),
                     digests(head).stream().map(Digest::new).toList(),

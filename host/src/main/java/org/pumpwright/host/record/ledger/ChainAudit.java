@@ -23,7 +23,7 @@ final class ChainAudit {
     private final Findings findings;
     private final Map<Long, Digest> known = new HashMap<>();
     private long expected = 1;
-    private Instant latest = Instant.MIN;
+    private Instant latest = Instant.EPOCH;
     private @Nullable Hashed last;
 
     ChainAudit(String chain, Keyring keys, List<RecordStore.Head> known, Findings findings) {
@@ -139,18 +139,29 @@ final class ChainAudit {
     }
 
     private void checkTime(Entry entry) {
+        if (last != null && entry.entered().isBefore(last.entry().entered())) {
+            trouble(
+                    entry,
+                    "was put on record at %s, before the entry ahead of it: it was dated back"
+                            .formatted(entry.entered()));
+        }
         Instant at = entry.at().toInstant();
-        if (!latest.equals(Instant.MIN) && at.isBefore(latest.minus(CLOCK_SLACK))) {
-            findings.notice(
-                    chain,
-                    entry.number(),
-                    entry.id(),
-                    "is dated %s, before an entry ahead of it: entered late, dated back, or the clock was set"
-                            .formatted(entry.at()));
+        if (at.isAfter(entry.entered().plus(CLOCK_SLACK))) {
+            notice(entry, "the clock was wrong, or it was dated ahead");
+        } else if (at.plus(CLOCK_SLACK).isBefore(latest)) {
+            notice(entry, "entered late, or dated back behind an entry ahead of it");
         }
         if (at.isAfter(latest)) {
             latest = at;
         }
+    }
+
+    private void notice(Entry entry, String why) {
+        findings.notice(
+                chain,
+                entry.number(),
+                entry.id(),
+                "happened at %s, entered at %s: %s".formatted(entry.at(), entry.entered(), why));
     }
 
     private void trouble(Entry entry, String says) {

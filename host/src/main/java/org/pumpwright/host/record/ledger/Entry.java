@@ -1,5 +1,6 @@
 package org.pumpwright.host.record.ledger;
 
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.HexFormat;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.pumpwright.host.record.ledger.Draft.Amendment;
  * @param kind what it is about
  * @param id unlike that of any other
  * @param at when it happened, with the shop's UTC offset
+ * @param entered when it was put on record by the writer's clock, never before the entry ahead of it
  * @param prior digest of the entry before, {@link Digest#NOTHING} for the first
  * @param content the facts, canonical JSON
  * @param attachments digests of what is kept beside it, in order
@@ -29,6 +31,7 @@ public record Entry(
         EntryKind kind,
         String id,
         OffsetDateTime at,
+        Instant entered,
         Digest prior,
         String content,
         List<Digest> attachments,
@@ -68,7 +71,7 @@ public record Entry(
 
     /** The bytes that are hashed and signed. */
     public byte[] header() {
-        return Header.of(chain, number, kind, id, at, prior, seal.key(), content, attachments, amends, finder);
+        return Header.of(this);
     }
 
     /** The same, signed. */
@@ -78,7 +81,7 @@ public record Entry(
     }
 
     private Entry with(Seal other) {
-        return new Entry(chain, number, kind, id, at, prior, content, attachments, amends, finder, other);
+        return new Entry(chain, number, kind, id, at, entered, prior, content, attachments, amends, finder, other);
     }
 
     /** The digest by which the next entry holds on to this one: over the header and then the bytes of the signature. */

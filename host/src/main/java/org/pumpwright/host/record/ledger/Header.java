@@ -1,10 +1,6 @@
 package org.pumpwright.host.record.ledger;
 
 import java.nio.charset.StandardCharsets;
-import java.time.OffsetDateTime;
-import java.util.List;
-import java.util.Optional;
-import org.pumpwright.host.record.ledger.Draft.Amendment;
 
 /** Writes the header of an entry. Its keys are in canonical order (RFC 8785, 3.2.3). */
 final class Header {
@@ -12,36 +8,26 @@ final class Header {
 
     private Header() {}
 
-    static byte[] of(
-            String chain,
-            long number,
-            EntryKind kind,
-            String id,
-            OffsetDateTime at,
-            Digest prior,
-            Digest key,
-            String content,
-            List<Digest> attachments,
-            Optional<Amendment> amends,
-            Finder finder) {
+    static byte[] of(Entry entry) {
         JsonText json = new JsonText();
-        amends.ifPresent(a -> json.text("amends", a.id()).text("amends_because", a.reason()));
-        return json.text("at", at.toString())
+        entry.amends().ifPresent(a -> json.text("amends", a.id()).text("amends_because", a.reason()));
+        return json.text("at", entry.at().toString())
                 .texts(
                         "attachments_sha256",
-                        attachments.stream().map(Digest::hex).toList())
-                .text("chain", chain)
-                .text("content_sha256", sha256(content))
+                        entry.attachments().stream().map(Digest::hex).toList())
+                .text("chain", entry.chain())
+                .text("content_sha256", sha256(entry.content()))
+                .text("entered_at", entry.entered().toString())
                 // Its own digest, so that an export may leave out whose unit it was.
-                .text("finder_sha256", sha256(finder.json()))
+                .text("finder_sha256", sha256(entry.finder().json()))
                 .text("format", FORMAT)
-                .text("id", id)
+                .text("id", entry.id())
                 // Signed with it, so that nobody can put another key in its place.
-                .text("key_sha256", key.hex())
-                .text("kind", kind.word())
+                .text("key_sha256", entry.seal().key().hex())
+                .text("kind", entry.kind().word())
                 // As a text: a number above 2^53 would not be exact in every reader.
-                .text("number", Long.toString(number))
-                .text("prior_sha256", prior.hex())
+                .text("number", Long.toString(entry.number()))
+                .text("prior_sha256", entry.prior().hex())
                 .end()
                 .getBytes(StandardCharsets.UTF_8);
     }

@@ -2,6 +2,7 @@ package org.pumpwright.host.record.ledger;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
@@ -50,6 +51,12 @@ public interface RecordStore extends AutoCloseable {
 
     /** The entries that a search finds, the newest first by the shop's own date and time, at most as many as it asks for. */
     List<Entry> search(Search search) throws StoreException;
+
+    /** All entries of one claim, the oldest first; the case of its letters does not matter. */
+    List<Entry> ofClaim(String claim) throws StoreException;
+
+    /** Every entry of these kinds that belongs to a claim, one claim after the other; memory does not grow with them. */
+    void eachOfClaims(Set<EntryKind> kinds, Consumer<Entry> found) throws StoreException;
 
     /** The entries that amend one, oldest first. */
     List<Entry> amendments(String id) throws StoreException;

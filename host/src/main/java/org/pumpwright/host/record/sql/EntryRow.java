@@ -3,6 +3,7 @@ package org.pumpwright.host.record.sql;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
@@ -38,6 +39,7 @@ final class EntryRow {
         row.put("id", entry.id());
         row.putAll(searched(entry));
         row.put("happened_at", entry.at().toString());
+        row.put("entered_at", entry.entered().toString());
         row.put("prior_sha256", entry.prior().hex());
         row.put("key_sha256", entry.seal().key().hex());
         row.put("signature", entry.seal().signature());
@@ -115,6 +117,7 @@ final class EntryRow {
                 kind(row.getString("kind")),
                 row.getString("id"),
                 OffsetDateTime.parse(row.getString("happened_at")),
+                Instant.parse(row.getString("entered_at")),
                 new Digest(row.getString("prior_sha256")),
                 row.getString("content"),
                 digests(row.getString("attachments_sha256")),

@@ -9,6 +9,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Clock;
 import java.util.Properties;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
@@ -19,6 +20,7 @@ import org.pumpwright.host.record.ledger.SigningKey;
 import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.record.ledger.StoreException.Reason;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
 
 /** Opens stores of records; tables are made, or brought up to date, on opening. Thread-safe. */
 public final class RecordStores {
@@ -42,13 +44,18 @@ public final class RecordStores {
      * @throws StoreException when the file can't be made or is no such store
      */
     public static RecordStore inFile(Path file, String chain, SigningKey key) throws StoreException {
+        return inFile(file, chain, key, Clock.systemUTC());
+    }
+
+    /** The same by another clock. */
+    static RecordStore inFile(Path file, String chain, SigningKey key, Clock clock) throws StoreException {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
         } catch (IOException e) {
             throw new StoreException(
                     Reason.STORE_FAILED, "%s can't be made: %s. Choose another folder.".formatted(file, e), e);
         }
-        return open(sqlite(file, durable()), Dialect.SQLITE, chain, key, file.toString());
+        return open(file, durable(), chain, key, clock);
     }
 
     /**
@@ -64,16 +71,14 @@ public final class RecordStores {
         SQLiteConfig settings = new SQLiteConfig();
         settings.setReadOnly(true);
         settings.setBusyTimeout(BUSY_MILLIS);
-        HikariConfig pool = sqlite(file, settings);
-        pool.setReadOnly(true);
-        return open(pool, Dialect.SQLITE, NO_CHAIN, SigningKey.generate(), file.toString());
+        return open(file, settings, NO_CHAIN, SigningKey.generate(), Clock.systemUTC());
     }
 
     /** A new file that is flushed only when it is whole. */
     static RecordStore forCopy(Path file) throws StoreException {
         SQLiteConfig settings = durable();
         settings.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
-        return open(sqlite(file, settings), Dialect.SQLITE, NO_CHAIN, SigningKey.generate(), file.toString());
+        return open(file, settings, NO_CHAIN, SigningKey.generate(), Clock.systemUTC());
     }
 
     /** Ends the write-ahead log, so that a store is one file which can be read where nothing can be written. */
@@ -97,11 +102,14 @@ public final class RecordStores {
         return settings;
     }
 
-    private static HikariConfig sqlite(Path file, SQLiteConfig settings) {
+    private static RecordStore open(Path file, SQLiteConfig settings, String chain, SigningKey key, Clock clock)
+            throws StoreException {
         settings.setCacheSize(-CACHE_KIBIBYTES);
-        HikariConfig pool = pool("jdbc:sqlite:" + file);
-        pool.setDataSourceProperties(settings.toProperties());
-        return pool;
+        SQLiteDataSource source = new SQLiteDataSource(settings);
+        source.setUrl("jdbc:sqlite:" + file);
+        makeTables(source, Dialect.SQLITE, file.toString());
+        KeptConnections connections = new KeptConnections(source);
+        return new SqlRecordStore(Jdbi.create(connections), Dialect.SQLITE, chain, key, clock, connections::close);
     }
 
     /**
@@ -118,7 +126,20 @@ public final class RecordStores {
         pool.setDataSourceProperties(login);
         // Whatever the server's own setting: an entry that was acknowledged is on its disk.
         pool.setConnectionInitSql("SET synchronous_commit TO on");
-        return open(pool, Dialect.POSTGRESQL, chain, key, address);
+        HikariDataSource source;
+        try {
+            source = new HikariDataSource(pool);
+        } catch (RuntimeException e) {
+            throw failed(address, e);
+        }
+        try {
+            makeTables(source, Dialect.POSTGRESQL, address);
+        } catch (StoreException e) {
+            source.close();
+            throw e;
+        }
+        return new SqlRecordStore(
+                Jdbi.create(source), Dialect.POSTGRESQL, chain, key, Clock.systemUTC(), source::close);
     }
 
     private static HikariConfig pool(String address) {
@@ -130,26 +151,18 @@ public final class RecordStores {
         return pool;
     }
 
-    private static RecordStore open(HikariConfig pool, Dialect dialect, String chain, SigningKey key, String where)
-            throws StoreException {
-        HikariDataSource source;
-        try {
-            source = new HikariDataSource(pool);
-        } catch (RuntimeException e) {
-            throw failed(where, e);
+    private static void makeTables(DataSource source, Dialect dialect, String where) throws StoreException {
+        if (isNewest(source)) {
+            return;
         }
         try {
-            if (!isNewest(source)) {
-                Flyway.configure()
-                        .dataSource(source)
-                        .locations(MIGRATIONS + "common", MIGRATIONS + dialect.folder())
-                        .placeholders(dialect.placeholders())
-                        .load()
-                        .migrate();
-            }
-            return new SqlRecordStore(Jdbi.create(source), dialect, chain, key, source::close);
+            Flyway.configure()
+                    .dataSource(source)
+                    .locations(MIGRATIONS + "common", MIGRATIONS + dialect.folder())
+                    .placeholders(dialect.placeholders())
+                    .load()
+                    .migrate();
         } catch (FlywayException e) {
-            source.close();
             throw failed(where, e);
         }
     }

@@ -1,7 +1,11 @@
 package org.pumpwright.host.record.sql;
 
+import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -20,6 +24,7 @@ import org.pumpwright.host.record.ledger.CanonicalJson;
 import org.pumpwright.host.record.ledger.Digest;
 import org.pumpwright.host.record.ledger.Draft;
 import org.pumpwright.host.record.ledger.Entry;
+import org.pumpwright.host.record.ledger.EntryKind;
 import org.pumpwright.host.record.ledger.RecordStore;
 import org.pumpwright.host.record.ledger.Search;
 import org.pumpwright.host.record.ledger.SigningKey;
@@ -44,6 +49,7 @@ final class SqlRecordStore implements RecordStore {
     private final Dialect dialect;
     private final String chain;
     private final SigningKey key;
+    private final Clock clock;
     private final Runnable closing;
 
     /**
@@ -51,21 +57,25 @@ final class SqlRecordStore implements RecordStore {
      *
      * @param chain the chain that its own entries join
      * @param key with which they are signed
+     * @param clock says when they are put on record
      * @param closing ends the connections
      */
-    SqlRecordStore(Jdbi database, Dialect dialect, String chain, SigningKey key, Runnable closing) {
+    SqlRecordStore(Jdbi database, Dialect dialect, String chain, SigningKey key, Clock clock, Runnable closing) {
         this.database = database;
         this.dialect = dialect;
         this.chain = chain;
         this.key = key;
+        this.clock = clock;
         this.closing = closing;
     }
 
     @Override
     public List<Entry> append(List<Draft> drafts) throws StoreException {
-        String doing =
-                "put %s on record".formatted(drafts.stream().map(Draft::id).collect(Collectors.joining(", ")));
-        return writing(doing, handle -> {
+        if (drafts.isEmpty()) {
+            return List.of();
+        }
+        String others = drafts.size() == 1 ? "" : " and %d more".formatted(drafts.size() - 1);
+        return writing("put %s%s on record".formatted(drafts.get(0).id(), others), handle -> {
             lock(handle, chain);
             Optional<Entry> last = last(handle, chain);
             if (last.isPresent()) {
@@ -109,13 +119,20 @@ final class SqlRecordStore implements RecordStore {
                 draft.kind(),
                 draft.id(),
                 draft.at(),
+                entered(last),
                 last.map(Entry::digest).orElse(Digest.NOTHING),
-                new String(CanonicalJson.of(draft.content()), java.nio.charset.StandardCharsets.UTF_8),
+                new String(CanonicalJson.of(draft.content()), StandardCharsets.UTF_8),
                 draft.attachments().stream().map(Digest::of).toList(),
                 draft.amends(),
                 draft.finder(),
                 new Entry.Seal(key.open().digest(), ""));
         return unsigned.sealed(key);
+    }
+
+    /** A clock that was set back does not go back in a chain, so whatever does was not put there by this program. */
+    private Instant entered(Optional<Entry> last) {
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        return last.map(Entry::entered).filter(before -> before.isAfter(now)).orElse(now);
     }
 
     @Override
@@ -255,6 +272,30 @@ final class SqlRecordStore implements RecordStore {
     @Override
     public List<Entry> search(Search search) throws StoreException {
         return reading("search", handle -> new EntrySearch(handle, search, dialect).newest());
+    }
+
+    @Override
+    public List<Entry> ofClaim(String claim) throws StoreException {
+        return reading(
+                "look for claim " + claim,
+                handle -> handle.createQuery(
+                                "SELECT * FROM entry WHERE search_claim = :claim ORDER BY search_at, number, chain")
+                        .bind("claim", EntryRow.plain(claim))
+                        .map((row, context) -> EntryRow.entry(row))
+                        .list());
+    }
+
+    @Override
+    public void eachOfClaims(Set<EntryKind> kinds, Consumer<Entry> found) throws StoreException {
+        List<String> words = kinds.stream().map(EntryKind::word).sorted().toList();
+        reading("read the claims", handle -> {
+            Query query = handle.createQuery(
+                            "SELECT * FROM entry WHERE search_claim IS NOT NULL AND kind IN (<kinds>) ORDER BY search_claim, search_at, number")
+                    .bindList("kinds", words)
+                    .setFetchSize(FETCHED_AT_ONCE);
+            stream(query, row -> found.accept(EntryRow.entry(row)));
+            return words;
+        });
     }
 
     @Override

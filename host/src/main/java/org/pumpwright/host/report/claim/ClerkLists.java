@@ -45,8 +45,8 @@ final class ClerkLists {
             String again = run.regradedFrom().isPresent() ? " " + texts.say("clerk.regraded") : "";
             body.add(Tag.of("tr")
                     .add(
-                            Blocks.cell("words strong", run.run() + again),
-                            Blocks.cell("words strong", VerdictBlock.word(run.verdict(), texts)),
+                            Blocks.cell("words number", run.run() + again),
+                            Blocks.cell("words strong figure-cell", VerdictBlock.word(run.verdict(), texts)),
                             Blocks.cell("words", run.plan()),
                             Blocks.cell("words", run.technician())));
         }
@@ -98,7 +98,7 @@ final class ClerkLists {
                             Blocks.cell("words strong figure-cell", texts.say("claim.rule." + line.rule())),
                             Blocks.cell("words strong figure-cell " + style(line.holds()), holds(line.holds())),
                             Blocks.cell("words", said(line.because())),
-                            Blocks.cell("words small", line.where())));
+                            Blocks.cell("words small figure-cell", line.where())));
         }
         return List.of(
                 Blocks.heading(texts.say("clerk.coverage", assessed.rules())),

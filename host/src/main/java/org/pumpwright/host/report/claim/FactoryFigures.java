@@ -1,7 +1,9 @@
 package org.pumpwright.host.report.claim;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.finding.Finding;
 import org.pumpwright.host.report.draw.Tag;
@@ -13,7 +15,7 @@ import org.pumpwright.host.text.Texts;
 /** What was measured on a unit and how: chart, parameters with their uncertainty, conditions and method. Thread-safe. */
 final class FactoryFigures {
     private static final int CHART_WIDTH = 690;
-    private static final int CHART_HEIGHT = 200;
+    private static final int CHART_HEIGHT = 170;
 
     private final FactoryCase.Run run;
     private final Texts texts;
@@ -71,61 +73,81 @@ final class FactoryFigures {
                         Blocks.cell("figure-cell strong", words.decision(feature, run.verdict())));
     }
 
-    /** What the steps have read, the figures of the pump among it. */
+    /** What the steps have read and no limit was held against, the figures of the pump among it, in two columns. */
     List<Tag> read() {
-        Tag body = Tag.of("tbody");
-        int rows = 0;
+        List<Tag> rows = new ArrayList<>();
         for (Finding finding : run.figures()) {
-            if (finding.outcome() instanceof Finding.Figure figure) {
+            if (finding.outcome() instanceof Finding.Figure figure && !isJudged(finding)) {
                 FeatureWords.Rounded value = words.rounded(figure.unit(), figure.value());
-                body.add(Tag.of("tr")
+                rows.add(Tag.of("tr")
                         .add(
                                 Blocks.cell("words strong", words.reading(finding.name())),
                                 Blocks.cell("figure-cell strong", value.value()),
                                 Blocks.cell("figure-cell", value.uncertainty())));
-                rows++;
             }
         }
-        return rows == 0
-                ? List.of()
-                : List.of(
-                        Blocks.heading(texts.say("factory.figures")),
-                        Blocks.table(
-                                1,
-                                List.of(
-                                        texts.say("factory.column.parameter"),
-                                        texts.say("factory.column.value"),
-                                        texts.say("factory.column.uncertainty")),
-                                body));
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        int half = (rows.size() + 1) / 2;
+        return List.of(
+                Blocks.heading(texts.say("factory.figures")),
+                Blocks.beside(
+                        "halves",
+                        figures(rows.subList(0, half)),
+                        rows.size() > 1 ? figures(rows.subList(half, rows.size())) : Tag.of("p")));
+    }
+
+    private boolean isJudged(Finding finding) {
+        return run.features().stream()
+                .anyMatch(feature -> feature.judged()
+                        && feature.feature().quantity() == Feature.Kind.READING
+                        && feature.feature().words().equals(finding.name()));
+    }
+
+    private Tag figures(List<Tag> rows) {
+        return Blocks.table(
+                1,
+                List.of(
+                        texts.say("factory.column.parameter"),
+                        texts.say("factory.column.value"),
+                        texts.say("factory.column.uncertainty")),
+                Tag.of("tbody").add(rows));
+    }
+
+    /** A name as the first word of a line. */
+    private String name(String key) {
+        String words = texts.say(key);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     Tag method() {
         FactTable table = new FactTable(2)
-                .add(texts.say("customer.tested"), FeatureWords.minute(run.startedAt()))
-                .add(texts.say("factory.attempt"), Integer.toString(run.attempt()))
-                .add(texts.say("retest.plan"), run.plan())
-                .add(texts.say("retest.rules"), run.rules().orElse(texts.say("sheet.none")))
+                .add(name("customer.tested"), FeatureWords.minute(run.startedAt()))
+                .add(name("factory.attempt"), Integer.toString(run.attempt()))
+                .add(name("retest.plan"), run.plan())
+                .add(name("retest.rules"), run.rules().orElse(texts.say("sheet.none")))
                 .add(
-                        texts.say("retest.curve"),
+                        name("retest.curve"),
                         run.curve()
                                 .map(curve -> texts.say("factory.curve", curve.label(), curve.units()))
                                 .orElse(texts.say("sheet.none")))
                 .add(
-                        texts.say("retest.driver"),
+                        name("retest.driver"),
                         String.format(
                                 Locale.ROOT,
                                 "%s, %.0f Hz",
                                 run.conditions().driver(),
                                 run.conditions().pwmHz()))
                 .add(
-                        texts.say("factory.load"),
+                        name("factory.load"),
                         run.conditions().nozzle() + ", " + run.conditions().fluid())
                 .add(
-                        texts.say("retest.stand"),
+                        name("retest.stand"),
                         run.stand().id() + ", " + run.stand().board() + " "
                                 + run.stand().firmware())
-                .add(texts.say("factory.software"), run.software())
-                .add(texts.say("factory.record"), run.id());
+                .add(name("factory.software"), run.software())
+                .add(name("factory.record"), run.id());
         Tag block = Tag.of("div").add(table.draw());
         return run.rule().isBlank()
                 ? block

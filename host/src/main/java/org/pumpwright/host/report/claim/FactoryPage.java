@@ -43,7 +43,7 @@ public final class FactoryPage {
         FactoryCase.Run run = unit.run();
         SheetPage sheet = new SheetPage(texts, "Pumpwright", texts.say("factory.title"), run.id());
         FactoryFigures figures = new FactoryFigures(run, words, texts);
-        sheet.practice(unit.unit().practice());
+        sheet.dense().practice(unit.unit().practice());
         sheet.add(missing()).add(subject(), mode());
         if (speaks()) {
             sheet.add(figures.chart()).add(figures.parameters());

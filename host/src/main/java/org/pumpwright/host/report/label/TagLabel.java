@@ -84,6 +84,9 @@ public final class TagLabel {
         if (slip.hot()) {
             label.add(boxed(texts.say("tag_label.hot")));
         }
+        if (slip.corrected()) {
+            label.add(words("corrected", texts.say("tag_label.corrected")));
+        }
         if (run.subject().practice()) {
             label.add(words("practice", texts.say("tag_label.practice")));
         }

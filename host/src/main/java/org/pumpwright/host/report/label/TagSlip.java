@@ -12,8 +12,9 @@ import org.pumpwright.host.report.AsciiText;
  * @param run the run whose verdict it bears
  * @param colour of the tag
  * @param hot whether the unit is still too hot to be touched
+ * @param corrected whether the record was corrected afterwards, so that what is first written there reads otherwise
  */
-public record TagSlip(RunRecord run, TagColour colour, boolean hot) {
+public record TagSlip(RunRecord run, TagColour colour, boolean hot, boolean corrected) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT);
 
     public TagSlip {
@@ -25,7 +26,7 @@ public record TagSlip(RunRecord run, TagColour colour, boolean hot) {
 
     /** The label that follows from the run alone. */
     public static TagSlip of(RunRecord run) {
-        return new TagSlip(run, TagColour.of(run.grade().verdict()), false);
+        return new TagSlip(run, TagColour.of(run.grade().verdict()), false, false);
     }
 
     /** The day of the test where the stand is. */

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.GregorianCalendar;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -14,19 +16,36 @@ import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 
-/** Puts the record into the document as a file that the pages were made from (ISO 19005-3, 6.8). Thread-safe. */
+/** Puts records into the document as files that the pages were made from (ISO 19005-3, 6.8). Thread-safe. */
 final class Enclosure {
     private static final COSName ASSOCIATED_FILES = COSName.getPDFName("AF");
     private static final COSName RELATIONSHIP = COSName.getPDFName("AFRelationship");
 
     private Enclosure() {}
 
-    static void add(PDDocument document, Attachment attachment, OffsetDateTime date) throws IOException {
+    static void add(PDDocument document, List<Attachment> attachments, OffsetDateTime date) throws IOException {
+        // The order of names in the tree is that of their letters (ISO 32000-1, 7.9.6).
+        Map<String, PDComplexFileSpecification> entries = new TreeMap<>();
+        for (Attachment attachment : attachments) {
+            entries.put(attachment.name(), entry(document, attachment, date));
+        }
+        PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
+        tree.setNames(entries);
+        PDDocumentNameDictionary names = new PDDocumentNameDictionary(document.getDocumentCatalog());
+        names.setEmbeddedFiles(tree);
+        document.getDocumentCatalog().setNames(names);
+        COSArray associated = new COSArray();
+        entries.values().forEach(associated::add);
+        document.getDocumentCatalog().getCOSObject().setItem(ASSOCIATED_FILES, associated);
+    }
+
+    private static PDComplexFileSpecification entry(PDDocument document, Attachment attachment, OffsetDateTime date)
+            throws IOException {
         byte[] bytes = attachment.bytes();
         PDEmbeddedFile file = new PDEmbeddedFile(document, new ByteArrayInputStream(bytes), COSName.FLATE_DECODE);
         GregorianCalendar day =
                 GregorianCalendar.from(date.truncatedTo(ChronoUnit.SECONDS).toZonedDateTime());
-        file.setSubtype("application/json");
+        file.setSubtype(attachment.name().endsWith(".json") ? "application/json" : "application/octet-stream");
         file.setSize(bytes.length);
         file.setCreationDate(day);
         file.setModDate(day);
@@ -38,14 +57,6 @@ final class Enclosure {
         entry.setEmbeddedFile(file);
         entry.setEmbeddedFileUnicode(file);
         entry.getCOSObject().setItem(RELATIONSHIP, COSName.getPDFName("Source"));
-
-        PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
-        tree.setNames(Map.of(attachment.name(), entry));
-        PDDocumentNameDictionary names = new PDDocumentNameDictionary(document.getDocumentCatalog());
-        names.setEmbeddedFiles(tree);
-        document.getDocumentCatalog().setNames(names);
-        COSArray associated = new COSArray();
-        associated.add(entry);
-        document.getDocumentCatalog().getCOSObject().setItem(ASSOCIATED_FILES, associated);
+        return entry;
     }
 }

@@ -25,6 +25,9 @@ record PageSource(Document tree, String style, String title, String language) {
     /** The style class of pages that number their sheets themselves. */
     private static final String OWN_FEET = "own-feet";
 
+    /** The style class of the block that holds a page of the same width on every sheet. */
+    private static final String NARROW = "sheet";
+
     private static final String DISALLOW = "http://apache.org/xml/features/nonvalidating/load-external-dtd";
 
     static PageSource read(String html, Sheet sheet) {
@@ -42,10 +45,17 @@ record PageSource(Document tree, String style, String title, String language) {
                 tree.getElementsByTagName("title").item(0).getTextContent().strip();
         Element size = tree.createElement("style");
         boolean ownFeet = root.getAttribute("class").contains(OWN_FEET);
-        size.setTextContent(sheet.pageRule(ownFeet ? "" : title));
+        boolean narrow = isNarrow(tree.getElementsByTagName("div"));
+        size.setTextContent(sheet.pageRule(ownFeet ? "" : title, narrow));
         tree.getElementsByTagName("head").item(0).appendChild(size);
         String language = root.getAttribute("lang");
         return new PageSource(tree, String.join("\n", css), title, language.isEmpty() ? "en" : language);
+    }
+
+    private static boolean isNarrow(NodeList blocks) {
+        return blocks.getLength() > 0
+                && blocks.item(0) instanceof Element first
+                && first.getAttribute("class").startsWith(NARROW);
     }
 
     private static Document parse(String html) {

@@ -8,6 +8,7 @@ import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
@@ -39,16 +40,21 @@ public final class PdfPaper {
      * @throws IllegalArgumentException if the page is not well formed, or draws what cannot be drawn
      */
     public static byte[] of(String html, Sheet sheet, Origin origin, Optional<Attachment> attachment) {
+        return of(html, sheet, origin, attachment.stream().toList());
+    }
+
+    /** The same with several files in it, each under a name of its own. */
+    public static byte[] of(String html, Sheet sheet, Origin origin, List<Attachment> attachments) {
         XRLog.setLoggingEnabled(false);
         PageSource source = PageSource.read(html, sheet);
         FontFiles files = FontFiles.borrow();
         try (PDDocument document = new PDDocument()) {
             draw(source, sheet, document, files);
             Particulars.write(document, source.title(), source.language(), origin);
-            if (attachment.isPresent()) {
-                Enclosure.add(document, attachment.get(), origin.date());
+            if (!attachments.isEmpty()) {
+                Enclosure.add(document, attachments, origin.date());
             }
-            document.setDocumentId(DocumentNumber.of(html, sheet, origin, attachment));
+            document.setDocumentId(DocumentNumber.of(html, sheet, origin, attachments));
             document.setVersion(PDF_VERSION);
             ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_SIZE);
             document.save(out);

@@ -14,6 +14,9 @@ public enum Sheet {
     private static final String FOOT =
             "font: 6.5pt 'DejaVu Sans'; color: #333; vertical-align: middle; white-space: nowrap;";
 
+    /** What fits on Letter and A4 alike, with a margin for the punch. */
+    private static final double NARROW_MM = 186;
+
     private final double widthMm;
     private final double heightMm;
     private final double marginMm;
@@ -43,14 +46,22 @@ public enum Sheet {
      * The rules that give a page this size, and that name the paper and count its sheets at the foot.
      *
      * @param foot what stands at the foot of every sheet; blank where the page has feet of its own
+     * @param narrow whether the page is set {@link #NARROW_MM} wide, so that its feet stand below its edges
      */
-    String pageRule(String foot) {
+    String pageRule(String foot, boolean narrow) {
         String feet =
                 foot.isBlank() || this == LABEL ? "" : """
                 @bottom-left { content: "%s"; %s }
                 @bottom-right { content: counter(page) " / " counter(pages); %s text-align: right; }
                 """.formatted(foot.replaceAll("[\"\\\\<>&]", " "), FOOT, FOOT);
+        double sideMm = narrow && this != LABEL ? (widthMm - NARROW_MM) / 2 : marginMm;
         return String.format(
-                Locale.ROOT, "@page { size: %.1fmm %.1fmm; margin: %.1fmm; %s}", widthMm, heightMm, marginMm, feet);
+                Locale.ROOT,
+                "@page { size: %.1fmm %.1fmm; margin: %.1fmm %.2fmm; %s}",
+                widthMm,
+                heightMm,
+                marginMm,
+                sideMm,
+                feet);
     }
 }

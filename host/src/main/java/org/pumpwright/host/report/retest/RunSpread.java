@@ -26,7 +26,13 @@ public final class RunSpread {
 
     /** The spread that a curve knows; nothing where its units were not run twice or it does not say. */
     public static RunSpread of(HealthyCurve curve) {
-        return new RunSpread(curve.label(), curve.points());
+        boolean known = curve.points().stream().anyMatch(RunSpread::knows);
+        return known ? new RunSpread(curve.label(), curve.points()) : NOT_KNOWN;
+    }
+
+    private static boolean knows(CurvePoint point) {
+        return at(Feature.Kind.FLOW, point).isPresent()
+                || at(Feature.Kind.MOTOR_AMPS, point).isPresent();
     }
 
     /** Label of the curve it comes from; blank where nothing is known. */

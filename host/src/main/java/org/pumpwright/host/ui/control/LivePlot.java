@@ -138,10 +138,8 @@ public final class LivePlot extends Region {
 
     private static double widest(CurvePicture shown) {
         double most = shown.band().stream().mapToDouble(Band::volts).max().orElse(0);
-        double measured = all(shown)
-                .mapToDouble(dot -> dot.spot().volts())
-                .max()
-                .orElse(0);
+        double measured =
+                all(shown).mapToDouble(dot -> dot.spot().volts()).max().orElse(0);
         return Math.max(Math.max(most, measured), shown.now().map(Spot::volts).orElse(0.0));
     }
 

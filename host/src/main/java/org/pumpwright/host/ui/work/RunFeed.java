@@ -57,7 +57,8 @@ final class RunFeed implements RunWatcher {
     public Optional<String> whyStopped() {
         bring(taker::asksWhy);
         try {
-            return Optional.ofNullable(why.poll(MOST_SECONDS_FOR_WHY, TimeUnit.SECONDS)).flatMap(said -> said);
+            return Optional.ofNullable(why.poll(MOST_SECONDS_FOR_WHY, TimeUnit.SECONDS))
+                    .flatMap(said -> said);
         } catch (InterruptedException e) {
             // The window is being closed: the run is kept as it is, and whoever interrupted still has to be heard.
             Thread.currentThread().interrupt();

@@ -178,8 +178,11 @@ class ClaimCommandTest {
         Map<String, byte[]> files = unpacked(zip);
         assertThat(files.keySet())
                 .contains("README.txt", "MANIFEST.sha256", "summary.csv", "papers/claim.txt")
-                .contains("papers/clerk.pdf", "papers/clerk.html")
+                .contains("papers/clerk.pdf")
                 .anyMatch(name -> name.endsWith("technician.pdf"))
+                .anyMatch(name -> name.endsWith("factory.pdf"))
+                .noneMatch(name -> name.endsWith("customer.pdf"))
+                .noneMatch(name -> name.endsWith(".html"))
                 .anyMatch(name -> name.endsWith("trace.csv"))
                 .anyMatch(name -> name.endsWith("trace.bin"))
                 .anyMatch(name -> name.startsWith("photos/plate-"));
@@ -191,7 +194,9 @@ class ClaimCommandTest {
                 .as(name)
                 .doesNotContain("Example Acres", "555-0100", "Sam Example"));
         claim(0, "packet", "EX-1001", "--out", zip.toString(), "--with-customer");
-        assertThat(text(unpacked(zip), "identity.json")).contains("Example Acres (invented)", "555-0100");
+        Map<String, byte[]> withPeople = unpacked(zip);
+        assertThat(text(withPeople, "identity.json")).contains("Example Acres (invented)", "555-0100");
+        assertThat(withPeople.keySet()).anyMatch(name -> name.endsWith("customer.pdf"));
     }
 
     private static String text(Map<String, byte[]> files, String name) {

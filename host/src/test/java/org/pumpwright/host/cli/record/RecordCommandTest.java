@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,10 +19,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pumpwright.host.app.Regrader;
+import org.pumpwright.host.app.Shelf;
 import org.pumpwright.host.app.record.StoreChoice;
 import org.pumpwright.host.bench.Firmware;
 import org.pumpwright.host.cli.CommandLineBench;
 import org.pumpwright.host.cli.ExitCode;
+import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.RunContent;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.RunRecordFile;
@@ -128,6 +132,9 @@ final class RecordCommandTest {
     /** Content and trace are all that is needed: the run is the one in the folder, to the last bit, and so is its grade. */
     @Test
     void aRunOfEveryKindComesBackFromTheRecordEqualAndSmall() throws Exception {
+        Instant now = Instant.parse("2026-03-03T00:00:00Z");
+        Regrader judge = new Regrader(
+                new Shelf(Firmware.root().resolve("fixtures")), Optional.empty(), Optional.empty(), UnitSystem.US);
         long json = 0;
         long csv = 0;
         long blobs = 0;
@@ -136,8 +143,11 @@ final class RecordCommandTest {
                 Path file = Path.of(records(), entry.id().split("/")[1], "record.json");
                 RunRecord run = RunRecordFile.read(file);
                 byte[] blob = store.attachment(entry.attachments().get(0)).orElseThrow();
+                RunRecord back = RunContent.read(entry.content(), blob);
 
-                assertThat(RunContent.read(entry.content(), blob)).isEqualTo(run);
+                assertThat(back).isEqualTo(run);
+                assertThat(judge.judge(back, now).record())
+                        .isEqualTo(judge.judge(run, now).record());
                 json += Files.size(file);
                 blobs += blob.length;
                 csv += gzip(told(
@@ -200,22 +210,16 @@ final class RecordCommandTest {
 
     @Test
     void aVisitBeforeIsToldAtTheNextTest() {
-        CommandLineBench next = bench(20_000);
-        next.run(
-                "practice",
-                "--fault",
-                "healthy",
-                "--seed",
-                "6",
-                "--serial",
-                "sn-demo-pump",
-                "--quiet",
-                "--records",
-                elsewhere.resolve("new").toString());
-        assertThat(next.out()).doesNotContain("was here before");
-        CommandLineBench here = bench(20_000);
-        here.run("record", "find", "--serial", "SN-demo-driver", "--records", records());
-        assertThat(here.out()).contains("SN-demo-driver");
+        String folder = elsewhere.resolve("new").toString();
+        String[] practice = {
+            "practice", "--fault", "healthy", "--seed", "6", "--serial", "sn-9", "--quiet", "--records", folder
+        };
+        CommandLineBench first = bench(20_000);
+        first.run(practice);
+        assertThat(first.out()).doesNotContain("was here before");
+        CommandLineBench again = bench(40_000);
+        again.run(practice);
+        assertThat(again.out()).contains("This unit was here before (serial sn-9):");
     }
 
     @Test

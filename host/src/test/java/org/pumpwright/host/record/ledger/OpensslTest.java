@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +59,7 @@ class OpensslTest {
                         EntryKind.RUN,
                         "stand-1/1",
                         OffsetDateTime.parse("2026-04-20T08:00:00-05:00"),
+                        Instant.parse("2026-04-20T13:20:00.250Z"),
                         Digest.NOTHING,
                         "{\"flow\":4}",
                         List.of(Digest.of("trace".getBytes(StandardCharsets.UTF_8))),

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -174,6 +176,7 @@ public abstract class RecordStoreContract {
                             EntryKind.RUN,
                             "run-5",
                             DAY,
+                            DAY.toInstant(),
                             first.digest(),
                             "{}",
                             List.of(),
@@ -189,6 +192,7 @@ public abstract class RecordStoreContract {
                             EntryKind.RUN,
                             "run-31",
                             DAY,
+                            DAY.toInstant(),
                             Digest.NOTHING,
                             "{}",
                             List.of(),
@@ -314,6 +318,7 @@ public abstract class RecordStoreContract {
                         EntryKind.RUN,
                         "run-31",
                         DAY,
+                        DAY.toInstant(),
                         Digest.NOTHING,
                         "{}",
                         List.of(Digest.of(new byte[] {1})),
@@ -330,12 +335,66 @@ public abstract class RecordStoreContract {
 
     /** An entry dated before the one ahead of it may have been entered late: worth a look, but nothing is wrong. */
     @Test
-    void aLateEntryIsNoticed() throws Exception {
-        store.append(draft(1, DAY, "SN-100"));
-        store.append(draft(2, DAY.minusHours(2), "SN-101"));
-        Audit.Result result = Audit.of(store, Keyring.of(KEY.open()), Heads.NONE, Audit.Depth.PROVING_SIGNATURES);
+    void aLateEntryIsNoticedWithBothItsTimes() throws Exception {
+        OffsetDateTime longAgo = DAY.minusYears(20);
+        store.append(draft(1, longAgo, "SN-100"));
+        Entry late = store.append(draft(2, longAgo.minusHours(2), "SN-101"));
+        Audit.Result result = whole();
         assertThat(result.clean()).isTrue();
-        assertThat(result.notices()).extracting(Audit.Trouble::id).containsExactly("run-2");
+        assertThat(result.notices())
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.id()).isEqualTo("run-2"))
+                .extracting(Audit.Trouble::says)
+                .isEqualTo(
+                        "happened at 2006-04-20T06:00-05:00, entered at %s: entered late, or dated back behind an entry ahead of it"
+                                .formatted(late.entered()));
+    }
+
+    /** This program never does it, so it takes somebody who has the key. */
+    @Test
+    void anEntryPutOnRecordBeforeTheOneAheadOfItIsTrouble() throws Exception {
+        Entry first = stranger(1, DAY.toInstant(), Digest.NOTHING);
+        Entry back = stranger(2, DAY.toInstant().minusSeconds(1), first.digest());
+        store.take(List.of(new RecordStore.Foreign(first, List.of()), new RecordStore.Foreign(back, List.of())));
+        assertThat(audit("stand-9"))
+                .extracting(Audit.Trouble::says)
+                .containsExactly(
+                        "was put on record at 2026-04-20T12:59:59Z, before the entry ahead of it: it was dated back");
+    }
+
+    private static Entry stranger(int number, Instant entered, Digest prior) {
+        return new Entry(
+                        "stand-9",
+                        number,
+                        EntryKind.RUN,
+                        "strange-" + number,
+                        DAY,
+                        entered,
+                        prior,
+                        "{}",
+                        List.of(),
+                        Optional.empty(),
+                        Finder.NOTHING,
+                        new Entry.Seal(KEY.open().digest(), ""))
+                .sealed(KEY);
+    }
+
+    private Audit.Result whole() throws StoreException {
+        return Audit.of(store, Keyring.of(KEY.open()), Heads.NONE, Audit.Depth.EVERY_SIGNATURE);
+    }
+
+    /** C-1 is not the beginning of C-10 here. */
+    @Test
+    void entriesOfAClaimAreFoundByItsWholeNumberAndInTurn() throws Exception {
+        for (int i : new int[] {10, 1, 2}) {
+            store.append(draft(i, "SN-" + i));
+        }
+        assertThat(store.ofClaim("c-1")).extracting(Entry::id).containsExactly("run-1");
+        List<String> inTurn = new ArrayList<>();
+        store.eachOfClaims(EnumSet.of(EntryKind.RUN), entry -> inTurn.add(entry.id()));
+        assertThat(inTurn).containsExactly("run-1", "run-10", "run-2");
+        store.eachOfClaims(EnumSet.of(EntryKind.INTAKE), entry -> inTurn.clear());
+        assertThat(inTurn).hasSize(3);
     }
 
     private List<String> ids(Search search) throws StoreException {
@@ -343,7 +402,7 @@ public abstract class RecordStoreContract {
     }
 
     private List<Audit.Trouble> audit(String chain) throws StoreException {
-        Audit.Result result = Audit.of(store, Keyring.of(KEY.open()), Heads.NONE, Audit.Depth.EVERY_SIGNATURE);
+        Audit.Result result = whole();
         assertThat(result.chains()).contains(chain);
         return result.troubles();
     }

@@ -3,7 +3,6 @@ package org.pumpwright.host.record.sql;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,7 +18,7 @@ import org.pumpwright.host.record.ledger.RecordStore;
 import org.pumpwright.host.record.ledger.SigningKey;
 import org.pumpwright.host.record.ledger.StoreException;
 
-/** A small file system in memory is filled. Mounting it needs root. */
+/** A small disk is filled. */
 class FullDiskTest {
     private static final SigningKey KEY = SigningKey.generate();
     private static final Keyring KEYS = Keyring.of(KEY.open());
@@ -29,16 +28,17 @@ class FullDiskTest {
     private Path folder;
 
     private Path disk;
+    private SmallDisk mounted;
 
     @BeforeEach
     void mount() throws Exception {
-        disk = Files.createDirectory(folder.resolve("disk"));
-        run("mount", "-t", "tmpfs", "-o", "size=4m", "tmpfs", disk.toString());
+        mounted = SmallDisk.mount(folder.resolve("disk"), 4);
+        disk = mounted.folder();
     }
 
     @AfterEach
     void unmount() throws Exception {
-        run("umount", disk.toString());
+        mounted.close();
     }
 
     @Test
@@ -89,14 +89,5 @@ class FullDiskTest {
         Audit.Result audit = Audit.of(store, KEYS, Heads.NONE, Audit.Depth.EVERY_SIGNATURE);
         assertThat(audit.troubles()).isEmpty();
         assertThat(audit.entries()).isEqualTo(ids.size());
-    }
-
-    private static void run(String... words) throws Exception {
-        Process process = new ProcessBuilder(words).redirectErrorStream(true).start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        if (process.waitFor() != 0) {
-            throw new AssertionError("'%s' failed: %s. This test must run as root: sudo ./check"
-                    .formatted(String.join(" ", words), said.strip()));
-        }
     }
 }

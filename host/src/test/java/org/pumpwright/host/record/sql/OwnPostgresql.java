@@ -101,12 +101,22 @@ public final class OwnPostgresql implements AutoCloseable {
 
     /** As when the power fails: all processes of this server end at once (SIGKILL); then it starts again and recovers. */
     void killAndStartAgain() throws Exception {
+        kill();
+        startAgain();
+    }
+
+    /** As when the power fails: all processes of this server end at once (SIGKILL). */
+    public void kill() throws Exception {
         List<ProcessHandle> all = new ArrayList<>(List.of(server.toHandle()));
         server.descendants().forEach(all::add);
         all.forEach(ProcessHandle::destroyForcibly);
         for (ProcessHandle process : all) {
             process.onExit().get(SECONDS, TimeUnit.SECONDS);
         }
+    }
+
+    /** The server recovers. */
+    public void startAgain() throws Exception {
         server = starting.start();
         awaitReady();
     }

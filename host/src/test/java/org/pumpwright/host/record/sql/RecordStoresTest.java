@@ -8,10 +8,16 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pumpwright.host.record.ledger.Audit;
 import org.pumpwright.host.record.ledger.ExampleLedger;
+import org.pumpwright.host.record.ledger.Heads;
+import org.pumpwright.host.record.ledger.Keyring;
 import org.pumpwright.host.record.ledger.RecordStore;
 import org.pumpwright.host.record.ledger.SigningKey;
 import org.pumpwright.host.record.ledger.StoreException;
@@ -70,6 +76,23 @@ class RecordStoresTest {
                             StoreException.class, e -> assertThat(e.reason()).isEqualTo(Reason.NOTHING_TO_FOLLOW))
                     .hasMessageStartingWith("entry 1 of stand-1 was changed or put there by another hand");
             assertThat(store.find("stand-1/2")).isEqualTo(Optional.empty());
+        }
+    }
+
+    @Test
+    void aClockThatWasSetBackDoesNotGoBackInAChain() throws Exception {
+        Path file = folder.resolve("ledger.db");
+        Instant now = Instant.parse("2026-04-20T14:00:00.123Z");
+        ExampleLedger example = new ExampleLedger("stand-1", 1);
+        try (RecordStore store = RecordStores.inFile(file, "stand-1", KEY, Clock.fixed(now, ZoneOffset.UTC))) {
+            assertThat(store.append(example.next()).entered()).isEqualTo(now);
+        }
+        Clock back = Clock.fixed(now.minusSeconds(86_400), ZoneOffset.UTC);
+        try (RecordStore store = RecordStores.inFile(file, "stand-1", KEY, back)) {
+            assertThat(store.append(example.next()).entered()).isEqualTo(now);
+            assertThat(Audit.of(store, Keyring.of(KEY.open()), Heads.NONE, Audit.Depth.EVERY_SIGNATURE)
+                            .clean())
+                    .isTrue();
         }
     }
 

@@ -70,6 +70,7 @@ final class Tampering {
                 "search_verdict",
                 "search_words",
                 "happened_at",
+                "entered_at",
                 "prior_sha256",
                 "key_sha256",
                 "signature",
@@ -245,6 +246,7 @@ final class Tampering {
                 entry.kind(),
                 entry.id(),
                 entry.at().minus(earlier),
+                entry.entered().minus(earlier),
                 prior,
                 entry.content(),
                 entry.attachments(),
@@ -256,7 +258,7 @@ final class Tampering {
 
     private void write(Entry entry) throws SQLException {
         for (Map.Entry<String, Object> column : new HashMap<>(EntryRow.of(entry)).entrySet()) {
-            if (List.of("happened_at", "search_at", "prior_sha256", "key_sha256", "signature")
+            if (List.of("happened_at", "entered_at", "search_at", "prior_sha256", "key_sha256", "signature")
                     .contains(column.getKey())) {
                 set("UPDATE entry SET " + column.getKey() + " = ? WHERE id = '" + entry.id() + "'", column.getValue());
             }

@@ -118,7 +118,7 @@ class TagLabelTest {
 
     @Test
     void labelsArePdfAAloneAndByTheSheet() throws Exception {
-        TagSlip hot = new TagSlip(SampleRecords.fail(), TagColour.RED, true);
+        TagSlip hot = new TagSlip(SampleRecords.fail(), TagColour.RED, true, false);
         byte[] one = pdf(TagLabel.html(hot, Texts.in(Language.ES)), Sheet.LABEL);
         byte[] many =
                 pdf(TagLabel.sheet(Collections.nCopies(TagLabel.ON_A_SHEET, hot), Texts.in(Language.EN)), Sheet.LETTER);
@@ -146,7 +146,8 @@ class TagLabelTest {
 
     @Test
     void theLabelSaysWhereTheUnitGoesAndThatItIsPractice() {
-        String page = TagLabel.html(new TagSlip(SampleRecords.fail(), TagColour.WHITE, true), Texts.in(Language.EN));
+        String page =
+                TagLabel.html(new TagSlip(SampleRecords.fail(), TagColour.WHITE, true, false), Texts.in(Language.EN));
         assertThat(page)
                 .contains(
                         "FAIL",
@@ -158,7 +159,7 @@ class TagLabelTest {
 
     @Test
     void anInvalidRunGetsNoLabel() {
-        assertThatThrownBy(() -> new TagSlip(SampleRecords.invalid(), TagColour.GREEN, false))
+        assertThatThrownBy(() -> new TagSlip(SampleRecords.invalid(), TagColour.GREEN, false, false))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("an invalid run says nothing of the unit: it gets a stand ticket, no label");
     }

@@ -20,7 +20,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.pumpwright.host.app.claim.ClaimData;
 import org.pumpwright.host.app.claim.DeskOfShop;
 import org.pumpwright.host.app.record.RunPages;
 import org.pumpwright.host.claim.CoverageDecision;
@@ -59,8 +58,7 @@ final class ClaimScreenTest extends WindowTest {
     @BeforeEach
     void build() throws Exception {
         services = services(records);
-        desk = new DeskOfShop(
-                services.book(), new ClaimData(services.home().resolve("fixtures")), records.resolve("photos"), CLOCK);
+        desk = new DeskOfShop(services.book(), services.home().resolve("fixtures"), records, CLOCK);
         onScreen(() -> {
             background = Background.threads(trouble -> window.trouble(trouble));
             window = frame();

@@ -14,6 +14,7 @@ CREATE TABLE entry (
     search_verdict ${text},
     search_words ${text} NOT NULL,
     happened_at ${text} NOT NULL,
+    entered_at ${text} NOT NULL,
     prior_sha256 ${text} NOT NULL,
     key_sha256 ${text} NOT NULL,
     signature ${text} NOT NULL,
@@ -25,11 +26,12 @@ CREATE TABLE entry (
     UNIQUE (chain, number)
 );
 
+-- Beginnings find many entries, which are then put in order: with the id in the index no row has to be read for that.
 CREATE INDEX entry_by_time ON entry (search_at, number);
 CREATE INDEX entry_by_kind ON entry (kind, search_at, number);
-CREATE INDEX entry_by_serial ON entry (search_serial, search_at, number);
-CREATE INDEX entry_by_customer ON entry (search_customer, search_at, number);
-CREATE INDEX entry_by_claim ON entry (search_claim, search_at, number);
+CREATE INDEX entry_by_serial ON entry (search_serial, search_at, number, id);
+CREATE INDEX entry_by_customer ON entry (search_customer, search_at, number, id);
+CREATE INDEX entry_by_claim ON entry (search_claim, search_at, number, id);
 CREATE INDEX entry_by_model ON entry (search_model, search_at, number);
 CREATE INDEX entry_by_verdict ON entry (search_verdict, search_at, number);
 CREATE INDEX entry_by_amended ON entry (amends);
