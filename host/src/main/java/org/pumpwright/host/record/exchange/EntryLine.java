@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Base64;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.record.ledger.CheckingKey;
@@ -24,7 +24,7 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * An entry as one line of JSON that proves itself. Its header is given as the very text that was hashed and signed; content and
  * finder are given as the texts whose digests the header holds, so each of them may be left out and the rest still verifies.
- * What is kept beside the entry is base64; what was left out is null. Thread-safe.
+ * What is kept beside the entry is hexadecimal, as the digests are; what was left out is null. Thread-safe.
  *
  * @param header as it was signed, canonical JSON
  * @param content as it was hashed; empty where it was left out
@@ -82,7 +82,7 @@ public record EntryLine(
         node.put("key_sha256", seal.key().hex()).put("signature", seal.signature());
         ArrayNode list = node.putArray("attachments");
         for (Optional<byte[]> bytes : attachments) {
-            list.add(bytes.map(Base64.getEncoder()::encodeToString).orElse(null));
+            list.add(bytes.map(HexFormat.of()::formatHex).orElse(null));
         }
         return JSON.writeValueAsString(node);
     }
@@ -97,7 +97,7 @@ public record EntryLine(
             JsonNode node = JSON.readTree(line);
             List<Optional<byte[]>> attachments = new ArrayList<>();
             node.path("attachments")
-                    .forEach(each -> attachments.add(each.stringValueOpt().map(Base64.getDecoder()::decode)));
+                    .forEach(each -> attachments.add(each.stringValueOpt().map(HexFormat.of()::parseHex)));
             return new EntryLine(
                     text(node, "header"),
                     node.path("content").stringValueOpt(),
