@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The microcontroller's own program in the emulator, in real time behind a pseudo-terminal, with a toy on its pins and a
- * fixed frequency at its meters. Ends with {@link #close}, by its own process handle. Thread-safe.
+ * The microcontroller's own program in the emulator, in real time behind a pseudo-terminal, with a toy on its
+ * pins. Ends with {@link #close}, by its own process handle. Thread-safe.
  */
-final class Emulator implements AutoCloseable {
+public final class Emulator implements AutoCloseable {
     private static final String PORT = "port ";
 
     private final Process process;
@@ -24,13 +24,27 @@ final class Emulator implements AutoCloseable {
     }
 
     /**
-     * Starts the emulator with firmware and emulator of this source tree.
+     * Starts the emulator with a fixed frequency at the first meter.
      *
      * @param root of the source tree
-     * @param meterHz edges a second at the first meter
+     * @param meterHz edges a second
      * @throws IOException when something is not built, or the emulator does not start
      */
     static Emulator start(Path root, double meterHz) throws IOException {
+        Emulator emulator = start(root);
+        BufferedWriter in = emulator.process.outputWriter();
+        in.write(String.format(Locale.ROOT, "meter-hz %.1f\n", meterHz));
+        in.flush();
+        return emulator;
+    }
+
+    /**
+     * Starts the emulator with firmware and emulator of this source tree; the meters follow the drive.
+     *
+     * @param root of the source tree
+     * @throws IOException when something is not built, or the emulator does not start
+     */
+    public static Emulator start(Path root) throws IOException {
         Path protocol = root.resolve("firmware-protocol");
         Process process = new ProcessBuilder(List.of(
                         built(protocol.resolve("emulator/build/stand-emulator")),
@@ -46,13 +60,11 @@ final class Emulator implements AutoCloseable {
             process.destroy();
             throw new IOException("the emulator gave no port but: " + said);
         }
-        BufferedWriter in = process.outputWriter();
-        in.write(String.format(Locale.ROOT, "meter-hz %.1f\n", meterHz));
-        in.flush();
         return new Emulator(process, said.substring(PORT.length()).trim());
     }
 
-    String port() {
+    /** Path of its pseudo-terminal. */
+    public String port() {
         return port;
     }
 

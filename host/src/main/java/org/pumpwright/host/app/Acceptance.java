@@ -13,6 +13,7 @@ import org.pumpwright.host.grade.Decision;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.Grader;
 import org.pumpwright.host.grade.GradingInput;
+import org.pumpwright.host.grade.Handling;
 import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.grade.StandExpectations;
 import org.pumpwright.host.plan.Plan;
@@ -111,9 +112,14 @@ public final class Acceptance {
      * @param begins whether a new job begins, in which earlier runs of the unit do not count
      * @param decision who lets the unit be tested once more than is allowed without one
      * @param claim number of the claim or job
+     * @param handling what it has pumped, and whether it is clean
      */
     public record Job(
-            Optional<Complaint> complaint, boolean begins, Optional<Decision> decision, Optional<String> claim) {
+            Optional<Complaint> complaint,
+            boolean begins,
+            Optional<Decision> decision,
+            Optional<String> claim,
+            Handling handling) {
         /** No complaint, no claim, and earlier runs count. */
         public static final Job PLAIN = new Job(Optional.empty(), false, Optional.empty());
 
@@ -122,9 +128,14 @@ public final class Acceptance {
             this(complaint, begins, decision, Optional.empty());
         }
 
+        /** A job of which nobody has said what the unit has pumped. */
+        public Job(Optional<Complaint> complaint, boolean begins, Optional<Decision> decision, Optional<String> claim) {
+            this(complaint, begins, decision, claim, Handling.UNKNOWN);
+        }
+
         /** The same with what the customer says, where that was not given. */
         public Job complaining(Optional<Complaint> noted) {
-            return new Job(complaint.or(() -> noted), begins, decision, claim);
+            return new Job(complaint.or(() -> noted), begins, decision, claim, handling);
         }
     }
 
@@ -155,7 +166,8 @@ public final class Acceptance {
                     .map(complaint -> Intake.NONE.complaining(complaint.word()))
                     .orElse(Intake.NONE);
             Intake claimed = bench.order().job().claim().map(first::claiming).orElse(first);
-            Intake now = claimed.after(earlier.ids());
+            Intake now =
+                    claimed.after(earlier.ids()).handled(bench.order().job().handling());
             return earlier.decision().map(now::decided).orElse(now);
         }
 

@@ -21,6 +21,7 @@ import org.pumpwright.host.stand.conform.CheckResult;
 import org.pumpwright.host.stand.conform.Conformance;
 import org.pumpwright.host.stand.conform.Provoker;
 import org.pumpwright.host.stand.conform.SimulatedProvoker;
+import org.pumpwright.host.stand.conform.TrialStop;
 import org.pumpwright.host.stand.serial.SerialPorts;
 import org.pumpwright.host.stand.simulated.SimulatedBoard;
 import org.pumpwright.host.stand.simulated.SimulatedLine;
@@ -112,15 +113,27 @@ public final class Stands {
     public Conformance.Finding conformance(
             StandDescription description, Reach reach, Provoker atTheStand, Consumer<CheckResult> told)
             throws OrderException, StandException {
+        return conformance(description, reach, atTheStand, told, new TrialStop());
+    }
+
+    /**
+     * The same, but it can be stopped from any thread.
+     *
+     * @throws OrderException when no port is given and none is found
+     * @throws StandException when no board answers, the line is lost, or it was stopped
+     */
+    public Conformance.Finding conformance(
+            StandDescription description, Reach reach, Provoker atTheStand, Consumer<CheckResult> told, TrialStop stop)
+            throws OrderException, StandException {
         if (description.connection() instanceof Connection.Serial serial) {
             try (Line line = opener.open(port(description, serial, reach), serial.baud())) {
-                return Conformance.of(line, atTheStand, told);
+                return Conformance.of(line, atTheStand, told, stop);
             }
         }
         checkNoPort(description, reach);
         SimulatedBoard board = new SimulatedBoard(plant(reach, UnitKind.PUMP_12V), description.channels());
         try (Line line = new SimulatedLine(board, reach.pace().orElse(0))) {
-            return Conformance.of(line, new SimulatedProvoker(board), told);
+            return Conformance.of(line, new SimulatedProvoker(board), told, stop);
         }
     }
 

@@ -14,6 +14,7 @@ import org.pumpwright.host.quantity.Require;
  * @param earlierRuns ids of the runs before it, oldest first
  * @param decision who let it be run once more than is allowed without a decision; empty when nobody had to
  * @param claim number of the claim or job that the unit is here for; empty when none was given
+ * @param handling what it has pumped, and whether it is clean
  */
 public record Intake(
         Optional<String> complaint,
@@ -22,10 +23,11 @@ public record Intake(
         int attempt,
         List<String> earlierRuns,
         Optional<Decision> decision,
-        Optional<String> claim) {
+        Optional<String> claim,
+        Handling handling) {
     /** Nothing is known; the first run. */
     public static final Intake NONE =
-            new Intake(Optional.empty(), List.of(), Optional.empty(), 1, List.of(), Optional.empty(), Optional.empty());
+            new Intake(Optional.empty(), List.of(), Optional.empty(), 1, List.of(), Optional.empty());
 
     public Intake {
         safetyObservations = List.copyOf(safetyObservations);
@@ -41,37 +43,60 @@ public record Intake(
             int attempt,
             List<String> earlierRuns,
             Optional<Decision> decision) {
-        this(complaint, safetyObservations, notTestable, attempt, earlierRuns, decision, Optional.empty());
+        this(
+                complaint,
+                safetyObservations,
+                notTestable,
+                attempt,
+                earlierRuns,
+                decision,
+                Optional.empty(),
+                Handling.UNKNOWN);
     }
 
     /** The same for a claim. */
     public Intake claiming(String number) {
         return new Intake(
-                complaint, safetyObservations, notTestable, attempt, earlierRuns, decision, Optional.of(number));
+                complaint,
+                safetyObservations,
+                notTestable,
+                attempt,
+                earlierRuns,
+                decision,
+                Optional.of(number),
+                handling);
     }
 
     /** The same with what the customer says. */
     public Intake complaining(String word) {
-        return new Intake(Optional.of(word), safetyObservations, notTestable, attempt, earlierRuns, decision, claim);
+        return new Intake(
+                Optional.of(word), safetyObservations, notTestable, attempt, earlierRuns, decision, claim, handling);
     }
 
     /** The same after these runs. */
     public Intake after(List<String> runs) {
-        return new Intake(complaint, safetyObservations, notTestable, runs.size() + 1, runs, decision, claim);
+        return new Intake(complaint, safetyObservations, notTestable, runs.size() + 1, runs, decision, claim, handling);
     }
 
     /** The same with something seen that ends the matter. */
     public Intake observing(List<String> observations) {
-        return new Intake(complaint, observations, notTestable, attempt, earlierRuns, decision, claim);
+        return new Intake(complaint, observations, notTestable, attempt, earlierRuns, decision, claim, handling);
     }
 
     /** The same for a unit that cannot be tested. */
     public Intake untestable(String why) {
-        return new Intake(complaint, safetyObservations, Optional.of(why), attempt, earlierRuns, decision, claim);
+        return new Intake(
+                complaint, safetyObservations, Optional.of(why), attempt, earlierRuns, decision, claim, handling);
     }
 
     /** The same, run once more because a person decided it. */
     public Intake decided(Decision person) {
-        return new Intake(complaint, safetyObservations, notTestable, attempt, earlierRuns, Optional.of(person), claim);
+        return new Intake(
+                complaint, safetyObservations, notTestable, attempt, earlierRuns, Optional.of(person), claim, handling);
+    }
+
+    /** The same with what is known of how to handle it. */
+    public Intake handled(Handling known) {
+        return new Intake(complaint, safetyObservations, notTestable, attempt, earlierRuns, decision, claim, known);
     }
 }

@@ -11,6 +11,7 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 import org.pumpwright.host.curve.Conditions;
 import org.pumpwright.host.grade.Decision;
+import org.pumpwright.host.grade.Handling;
 import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.record.RunRecord.CurveUsed;
 import org.pumpwright.host.record.RunRecord.StandUsed;
@@ -82,10 +83,12 @@ final class RecordJson {
         node.set("safety_observations", texts(intake.safetyObservations()));
         node.put("not_testable", intake.notTestable().orElse(null)).put("attempt", intake.attempt());
         node.set("earlier_runs", texts(intake.earlierRuns()));
-        intake.decision()
-                .ifPresent(decision ->
-                        node.set("decision", object().put("by", decision.by()).put("reason", decision.reason())));
+        intake.decision().ifPresent(made -> node.set("decision", decision(made)));
         intake.claim().ifPresent(claim -> node.put("claim", claim));
+        // Only where something is known: records from before it was kept stay as they are, to the byte.
+        if (!intake.handling().equals(Handling.UNKNOWN)) {
+            node.set("handling", handling(intake.handling()));
+        }
         return node;
     }
 
@@ -96,10 +99,32 @@ final class RecordJson {
                 at.at("not_testable").optional(JsonPlace::text),
                 at.at("attempt").smallInteger(),
                 at.at("earlier_runs").list(JsonPlace::text),
-                at.at("decision")
-                        .ifThere(made -> new Decision(
-                                made.at("by").text(), made.at("reason").text())),
-                at.at("claim").ifThere(JsonPlace::text));
+                at.at("decision").ifThere(RecordJson::decision),
+                at.at("claim").ifThere(JsonPlace::text),
+                at.at("handling").ifThere(RecordJson::handling).orElse(Handling.UNKNOWN));
+    }
+
+    private static ObjectNode decision(Decision made) {
+        return object().put("by", made.by()).put("reason", made.reason());
+    }
+
+    private static Decision decision(JsonPlace at) {
+        return new Decision(at.at("by").text(), at.at("reason").text());
+    }
+
+    private static ObjectNode handling(Handling handling) {
+        ObjectNode node = object();
+        handling.product().ifPresent(product -> node.put("product", product));
+        handling.cleanBy().ifPresent(person -> node.put("clean_by", person));
+        handling.uncleaned().ifPresent(person -> node.set("uncleaned", decision(person)));
+        return node;
+    }
+
+    private static Handling handling(JsonPlace at) {
+        return new Handling(
+                at.at("product").ifThere(JsonPlace::text),
+                at.at("clean_by").ifThere(JsonPlace::text),
+                at.at("uncleaned").ifThere(RecordJson::decision));
     }
 
     private static OffsetDateTime time(JsonPlace at) {

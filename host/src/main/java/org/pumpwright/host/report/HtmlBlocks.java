@@ -45,6 +45,8 @@ final class HtmlBlocks {
         facts.add(in.say("technician.technician"), words.given(run.subject().technician()));
         facts.add(in.say("technician.claim"), words.given(run.intake().claim().orElse("")));
         facts.add(in.say("technician.complaint"), words.complaintGiven(run));
+        run.intake().handling().product().ifPresent(said -> facts.add(in.say("technician.product"), in.typed(said)));
+        words.rinsed(run).ifPresent(said -> facts.add(in.say("technician.rinsed"), said));
         facts.add(in.say("technician.run_number"), words.runs(run));
         return facts.draw();
     }

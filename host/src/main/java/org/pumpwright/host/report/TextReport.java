@@ -68,6 +68,8 @@ public final class TextReport {
                 Words.startedAt(run) + ", technician "
                         + words.given(run.subject().technician()));
         page.wrapped("Record  ", run.id() + ", " + words.runs(run));
+        run.intake().handling().product().ifPresent(said -> page.wrapped("Pumped  ", said));
+        words.rinsed(run).ifPresent(said -> page.wrapped("Rinsed  ", said));
     }
 
     private static void verdict(TextPage page, Words words, RunRecord run) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.pumpwright.host.grade.ComplaintAnswer;
+import org.pumpwright.host.grade.Handling;
 import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.record.RunRecord;
@@ -118,6 +119,15 @@ final class Words {
     /** What the customer said, or words that say it is missing. */
     String complaintGiven(RunRecord run) {
         return run.intake().complaint().map(in::stored).orElse(in.say("technician.not_given"));
+    }
+
+    /** Whether somebody has made sure that the unit is clean; empty where nobody was asked. */
+    Optional<String> rinsed(RunRecord run) {
+        Handling handling = run.intake().handling();
+        return handling.cleanBy()
+                .map(person -> in.say("technician.rinsed_by", person))
+                .or(() -> handling.uncleaned()
+                        .map(person -> in.say("technician.not_rinsed", person.by(), in.typed(person.reason()))));
     }
 
     /** Whether the complaint is explained; empty where none was given. */

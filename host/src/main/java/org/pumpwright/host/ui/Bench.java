@@ -3,11 +3,15 @@ package org.pumpwright.host.ui;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.app.claim.DeskOfShop;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.ui.stand.StandScreen;
 import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.ClaimLookup;
+import org.pumpwright.host.ui.work.DeskClaims;
 import org.pumpwright.host.ui.work.DesktopOpener;
+import org.pumpwright.host.ui.work.Opener;
+import org.pumpwright.host.ui.work.RunLedger;
 import org.pumpwright.host.ui.work.ScreenWatch;
 import org.pumpwright.host.ui.work.StandCareModel;
 import org.pumpwright.host.ui.work.StandWatchModel;
@@ -18,6 +22,7 @@ public final class Bench implements AutoCloseable {
     private final BenchWindow window;
     private final Background background;
     private final StandWatchModel watch;
+    private final RunLedger ledger;
     private @Nullable ScreenWatch screenWatch;
 
     /**
@@ -26,27 +31,35 @@ public final class Bench implements AutoCloseable {
      * @param stand the stand it begins with
      */
     public Bench(BenchSettings settings, BenchServices services, StandDescription stand) {
+        this(settings, services, stand, new DesktopOpener());
+    }
+
+    /** The same with another way to show papers. */
+    Bench(BenchSettings settings, BenchServices services, StandDescription stand, Opener opener) {
         background = Background.threads(this::troubled);
         watch = new StandWatchModel(background, services.stands(), services.clock());
         watch.choose(stand, settings.port());
         Saying saying = new Saying(settings.language(), settings.units());
         window = new BenchWindow(saying, services.clock(), watch.ticks(), settings.keys());
         window.darkProperty().set(settings.dark());
-        addScreens(services);
+        ledger = new RunLedger(background, services.recordFolder(), services.book());
+        addScreens(services, opener);
     }
 
-    private void addScreens(BenchServices services) {
-        JobScreens.of(
-                        window,
-                        background,
-                        watch,
-                        services,
-                        new JobScreens.Setting(ClaimLookup.NONE, new DesktopOpener(), JobScreens.PACE))
-                .addTo(window, true);
+    private void addScreens(BenchServices services, Opener opener) {
+        JobScreens job = JobScreens.of(
+                window, background, watch, services, new JobScreens.Setting(claims(services), opener, JobScreens.PACE));
+        job.addTo(window, true);
         StandCareModel care = new StandCareModel(
                 background, watch, services.stands(), services.shelf(), window.stop(), services.clock());
         window.add(new StandScreen(window, watch, care));
-        DeskScreens.add(window, background, watch, services);
+        DeskScreens.add(
+                window, background, watch, services, opener, job.verdict().filedProperty());
+    }
+
+    private static ClaimLookup claims(BenchServices services) {
+        return new DeskClaims(new DeskOfShop(
+                services.book(), services.home().resolve("fixtures"), services.records(), services.clock()));
     }
 
     private void troubled(Trouble trouble) {
@@ -71,6 +84,7 @@ public final class Bench implements AutoCloseable {
         }
         stage.show();
         watch.start();
+        ledger.catchUp(window.saying().unitsProperty().get());
         screenWatch = new ScreenWatch(watch::screenHeldUp);
     }
 
@@ -81,6 +95,7 @@ public final class Bench implements AutoCloseable {
         }
         watch.stop();
         background.close();
+        ledger.close();
         window.close();
     }
 }

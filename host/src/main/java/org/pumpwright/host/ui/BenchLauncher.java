@@ -9,6 +9,8 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.stand.StandDescription;
+import org.pumpwright.host.text.Language;
+import org.pumpwright.host.text.Texts;
 
 /** Opens the window and waits until it is closed. It is no {@code Application}, so that the toolkit may lie on the class path. Thread-safe. */
 public final class BenchLauncher {
@@ -16,6 +18,16 @@ public final class BenchLauncher {
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
     private BenchLauncher() {}
+
+    /**
+     * Begins to read what every window needs, on a thread of its own, while the caller still does other things. Nothing depends on it but
+     * how soon the window is there.
+     */
+    public static void prepare() {
+        Thread reader = new Thread(() -> Texts.in(Language.EN), "texts");
+        reader.setDaemon(true);
+        reader.start();
+    }
 
     /**
      * Shows the window; returns when it is closed.

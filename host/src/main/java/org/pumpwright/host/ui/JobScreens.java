@@ -3,6 +3,9 @@ package org.pumpwright.host.ui;
 import java.util.OptionalDouble;
 import javafx.beans.value.ObservableBooleanValue;
 import org.pumpwright.host.app.Acceptance;
+import org.pumpwright.host.app.paper.PaperDesk;
+import org.pumpwright.host.app.record.AfterTheRun;
+import org.pumpwright.host.app.record.RecentTechnicians;
 import org.pumpwright.host.ui.practice.PracticeScreen;
 import org.pumpwright.host.ui.ready.ReadyScreen;
 import org.pumpwright.host.ui.receive.ReceiveScreen;
@@ -16,6 +19,7 @@ import org.pumpwright.host.ui.work.ReadyModel;
 import org.pumpwright.host.ui.work.ReceiveModel;
 import org.pumpwright.host.ui.work.RunModel;
 import org.pumpwright.host.ui.work.StandWatchModel;
+import org.pumpwright.host.ui.work.Technicians;
 import org.pumpwright.host.ui.work.VerdictModel;
 import org.pumpwright.host.ui.work.WorkInHand;
 
@@ -42,7 +46,7 @@ record JobScreens(
     /**
      * What the screens need besides the services.
      *
-     * @param claims knows claims by their number
+     * @param claims the claims desk
      * @param opener shows papers
      * @param pace of simulated stands; empty for as fast as it goes
      */
@@ -56,10 +60,21 @@ record JobScreens(
                 new Acceptance(services.shelf(), services.stands(), services.recordFolder(), services.clock());
         return new JobScreens(
                 work,
-                new ReceiveModel(background, services.shelf(), setting.claims(), work),
+                new ReceiveModel(
+                        background,
+                        services.shelf(),
+                        setting.claims(),
+                        () -> new RecentTechnicians(services.book()).names(Technicians.MOST),
+                        work),
                 new ReadyModel(watch, services.stands(), window.stop(), services.clock(), work),
                 new RunModel(background, watch, acceptance, window.stop(), work, setting.pace()),
-                new VerdictModel(background, services.shelf(), work, setting.opener()),
+                new VerdictModel(
+                        background,
+                        services.shelf(),
+                        work,
+                        new AfterTheRun(services.book(), services.shelf()),
+                        new PaperDesk(services.book(), services.home().resolve("fixtures"), services.records()),
+                        setting.opener()),
                 new PracticeModel(background, services.shelf(), work, services.clock()));
     }
 

@@ -18,6 +18,7 @@ import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.Guard;
+import org.pumpwright.host.grade.Handling;
 import org.pumpwright.host.grade.Intake;
 import org.pumpwright.host.grade.Limits;
 import org.pumpwright.host.grade.StandCheck;
@@ -143,12 +144,22 @@ final class DrawnRecords {
 
     private Intake intake() {
         return new Intake(
-                optionalText(),
-                some(this::text),
-                optionalText(),
-                1 + random.nextInt(5),
-                some(this::text),
-                random.nextBoolean() ? Optional.empty() : Optional.of(new Decision("n" + text(), "r" + text())));
+                        optionalText(),
+                        some(this::text),
+                        optionalText(),
+                        1 + random.nextInt(5),
+                        some(this::text),
+                        random.nextBoolean() ? Optional.empty() : Optional.of(new Decision("n" + text(), "r" + text())))
+                .handled(handling());
+    }
+
+    private Handling handling() {
+        Optional<String> product = optionalText();
+        return switch (random.nextInt(3)) {
+            case 0 -> new Handling(product, Optional.empty(), Optional.empty());
+            case 1 -> new Handling(product, Optional.of("n" + text()), Optional.empty());
+            default -> new Handling(product, Optional.empty(), Optional.of(new Decision("n" + text(), "r" + text())));
+        };
     }
 
     private Optional<String> optionalText() {

@@ -12,13 +12,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.Acceptance;
-import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
-import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.record.RunRecord;
-import org.pumpwright.host.stand.simulated.SimulatedBoard;
-import org.pumpwright.host.stand.simulated.SimulatedLine;
 import org.pumpwright.host.stand.wire.WireTiming;
 import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.ClaimLookup;
@@ -35,14 +31,13 @@ final class JobFaultsTest extends WindowTest {
     private Background background;
     private StandWatchModel watch;
     private JobScreens job;
-    private volatile SimulatedLine line;
+    private volatile PacedLine line;
 
     private void build(String plan, double pace) throws Exception {
         BenchServices usual = services(records);
         var description = usual.shelf().stand("serial");
         Stands stands = new Stands(WireTiming.STANDARD, (port, baud) -> {
-            var plant = PracticeUnit.healthy(UnitKind.PUMP_12V, 1).plant();
-            line = new SimulatedLine(new SimulatedBoard(plant, description.channels()), pace);
+            line = JourneyTest.healthy(pace);
             return line;
         });
         BenchServices services = new BenchServices(
@@ -89,12 +84,14 @@ final class JobFaultsTest extends WindowTest {
 
     @Test
     void stopInARunIsAnInvalidRunThatSaysWhyAndLeavesAUsableWindow() throws Exception {
-        build("full-12v-pump", 1);
-        until(() -> job.run().sweepProperty().get().dots().size() >= 2);
+        build("quick-12v-pump", 4);
+        until(() -> job.run().view().sweepProperty().get().dots().size() >= 2);
+        line.hold();
         assertThat(ScreenPictures.of(this, window, "run-live")).isEmpty();
+        line.goOn();
 
         press(KeyCode.ESCAPE);
-        until(() -> job.run().asksWhyProperty().get());
+        until(() -> job.run().questions().asksWhyProperty().get());
         assertThat(onScreen(() -> window.scene().lookup("#prompt").isVisible())).isTrue();
         assertThat(ScreenPictures.of(this, window, "run-why")).isEmpty();
         press(KeyCode.F1);
@@ -111,7 +108,7 @@ final class JobFaultsTest extends WindowTest {
     @Test
     void aBoardThatIsUnpluggedGivesABannerAKeptRunAndAUsableWindow() throws Exception {
         build("quick-12v-pump", 4);
-        until(() -> !job.run().sweepProperty().get().dots().isEmpty());
+        until(() -> !job.run().view().sweepProperty().get().dots().isEmpty());
         line.unplug();
 
         RunRecord record = over();
@@ -129,19 +126,20 @@ final class JobFaultsTest extends WindowTest {
     @Test
     void thePlansQuestionsAreAskedOverTheRunAndTheAnswersGoToIt() throws Exception {
         build("wiggle-12v-pump", 0);
-        until(() -> job.run().questionProperty().get().isPresent());
+        until(() -> job.run().questions().questionProperty().get().isPresent());
         assertThat(onScreen(() -> window.scene().lookup("#prompt").isVisible())).isTrue();
         assertThat(ScreenPictures.of(this, window, "run-asks")).isEmpty();
-        String first =
-                onScreen(() -> job.run().questionProperty().get().orElseThrow().name());
+        String first = onScreen(() ->
+                job.run().questions().questionProperty().get().orElseThrow().name());
         press(KeyCode.F1);
         until(() -> job.run()
+                .questions()
                 .questionProperty()
                 .get()
                 .filter(ask -> !ask.name().equals(first))
                 .isPresent());
         press(KeyCode.F2);
-        until(() -> job.run().asksWhyProperty().get());
+        until(() -> job.run().questions().asksWhyProperty().get());
         press(KeyCode.F6);
 
         RunRecord record = over();

@@ -2,7 +2,6 @@ package org.pumpwright.host.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -74,7 +73,7 @@ final class JobJourneyTest extends WindowTest {
         receive();
         assertThat(pictures("receive-complete")).isEmpty();
         press(KeyCode.F1);
-        assertThat(onScreen(window::current)).isEqualTo(Moment.READY);
+        until(() -> window.current() == Moment.READY);
         assertThat(pictures("ready-to-check")).isEmpty();
 
         press(KeyCode.F2);
@@ -86,8 +85,8 @@ final class JobJourneyTest extends WindowTest {
         assertThat(onScreen(window::current)).isEqualTo(Moment.RUN);
         until(() -> job.work().resultProperty().get().isPresent()
                 && !job.run().runningProperty().get());
-        assertThat(onScreen(() -> job.run().strip().size())).isGreaterThan(100);
-        assertThat(onScreen(() -> job.run().sweepProperty().get().dots().size()))
+        assertThat(onScreen(() -> job.run().view().strip().size())).isGreaterThan(100);
+        assertThat(onScreen(() -> job.run().view().sweepProperty().get().dots().size()))
                 .isEqualTo(9);
         assertThat(pictures("run-over")).isEmpty();
 
@@ -99,7 +98,10 @@ final class JobJourneyTest extends WindowTest {
         press(KeyCode.F2);
         Path page = opened.poll(20, TimeUnit.SECONDS);
         assertThat(page).isNotNull().startsWith(records);
-        assertThat(Files.readString(page)).contains("PASS").contains("AB-1234").contains("surging");
+        assertThat(PaperText.of(page).words())
+                .contains("PASS")
+                .contains("AB-1234")
+                .contains("surging");
     }
 
     @Test
@@ -118,7 +120,8 @@ final class JobJourneyTest extends WindowTest {
         press(KeyCode.F1);
         until(() -> job.practice().stageProperty().get() == Stage.GUESS
                 && !job.run().runningProperty().get());
-        assertThat(onScreen(() -> job.practice().answerProperty().get().key())).isEmpty();
+        assertThat(onScreen(() -> job.practice().quiz().answerProperty().get().key()))
+                .isEmpty();
         press(KeyCode.F1);
         assertThat(onScreen(window::current)).isEqualTo(Moment.PRACTICE);
         assertThat(pictures("practice-guess")).isEmpty();
@@ -134,7 +137,7 @@ final class JobJourneyTest extends WindowTest {
             button(window.scene(), "fault-" + truth).fire();
             return true;
         });
-        assertThat(onScreen(() -> job.practice().rightProperty().get())).isEqualTo(1);
+        assertThat(onScreen(() -> job.practice().quiz().rightProperty().get())).isEqualTo(1);
         assertThat(onScreen(() -> ((Labeled) window.scene().lookup("#tally")).getText()))
                 .isEqualTo("Right: 1 of 1");
         assertThat(pictures("practice-answer")).isEmpty();
@@ -201,14 +204,14 @@ final class JobJourneyTest extends WindowTest {
         press(KeyCode.F4);
         assertThat(onScreen(() -> job.receive().serialProperty().get())).isEqualTo("AB-1234");
         assertThat(onScreen(() -> job.receive().missing())).isEmpty();
-        assertThat(onScreen(
-                        () -> job.receive().planProperty().get().orElseThrow().id()))
+        assertThat(onScreen(() ->
+                        job.receive().unit().planProperty().get().orElseThrow().id()))
                 .isEqualTo("full-12v-pump");
         onScreen(() -> {
-            var quick = job.receive().plansOfTheKind().stream()
+            var quick = job.receive().unit().plansOfTheKind().stream()
                     .filter(each -> each.id().equals("quick-12v-pump"))
                     .findFirst();
-            job.receive().choose(quick.orElseThrow());
+            job.receive().unit().choose(quick.orElseThrow());
             return true;
         });
     }

@@ -11,9 +11,14 @@ import javax.imageio.ImageIO;
 
 /** Writes what a scene shows into {@code target/pictures}. JavaFX thread only. */
 public final class Picture {
-    private static final Path FOLDER = Path.of("target", "pictures");
+    private static Path folder = Path.of("target", "pictures");
 
     private Picture() {}
+
+    /** Has pictures written into another folder. */
+    static void into(Path other) {
+        folder = other;
+    }
 
     /** Takes a picture under this name. */
     public static Path take(Scene scene, String name) throws IOException {
@@ -24,8 +29,8 @@ public final class Picture {
         shown.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         image.setRGB(0, 0, width, height, pixels, 0, width);
-        Files.createDirectories(FOLDER);
-        Path file = FOLDER.resolve(name + ".png");
+        Files.createDirectories(folder);
+        Path file = folder.resolve(name + ".png");
         ImageIO.write(image, "png", file.toFile());
         return file;
     }

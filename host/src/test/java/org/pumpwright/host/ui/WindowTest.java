@@ -46,6 +46,9 @@ public abstract class WindowTest {
     /** The smallest and the largest display that screens are laid out for. */
     public static final int[][] SIZES = {{1280, 800}, {1920, 1080}};
 
+    /** Long enough for a machine on which much else goes on. */
+    private static final int PATIENCE_SECONDS = 90;
+
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
     static {
@@ -118,7 +121,7 @@ public abstract class WindowTest {
 
     /** Does something on the JavaFX thread and waits for it. */
     public static <T> T onScreen(Callable<T> work) throws Exception {
-        return WaitForAsyncUtils.asyncFx(work).get(20, TimeUnit.SECONDS);
+        return WaitForAsyncUtils.asyncFx(work).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
     }
 
     /** Waits until what was handed to the JavaFX thread is done and drawn. */
@@ -128,7 +131,7 @@ public abstract class WindowTest {
 
     /** Waits until something holds; what is waited for is looked at on the JavaFX thread. */
     public static void until(Callable<Boolean> holds) throws Exception {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> onScreen(holds));
+        WaitForAsyncUtils.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS, () -> onScreen(holds));
     }
 
     /** Presses a key and lets it go, as the toolkit tells a scene of it. JavaFX thread only. */

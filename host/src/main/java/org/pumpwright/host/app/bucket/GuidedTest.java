@@ -227,27 +227,33 @@ final class GuidedTest {
     private double weigh(String name, String words) throws StandException {
         boolean read = scale.isPresent();
         while (true) {
-            watcher.says(words + (read ? ", wait until it stands still, and press Enter." : " and type the grams."));
+            watcher.says(words
+                    + (read
+                            ? ", wait until it stands still, and press Enter; or type the grams."
+                            : " and type the grams."));
             person.ask(DiverterSwing.question(name));
             String typed = await();
-            Optional<Double> grams = read ? shown(scale.get()) : grams(typed);
+            Optional<Double> grams = read && typed.isBlank() ? shown(scale.get()) : grams(typed);
             if (grams.isPresent()) {
                 return grams.get();
             }
         }
     }
 
-    /** What the scale shows; empty, and told, when it does not come to rest: then it is asked again. */
-    private Optional<Double> shown(ReadScale scale) throws StandException {
+    /**
+     * What the scale shows; empty, and told, when it does not come to rest or its line is lost: then the weight is asked for again and
+     * may be typed, for what was weighed until now must not be lost by a loose plug.
+     */
+    private Optional<Double> shown(ReadScale scale) {
         try {
-            double grams = scale.steadyKilograms() / GRAM;
+            double grams = scale.steadyKilograms(() -> outer.pressed().isPresent()) / GRAM;
             watcher.says(String.format(Locale.ROOT, "The scale shows %.1f g.", grams));
+            watcher.scaleShows(grams);
             return Optional.of(grams);
-        } catch (OrderException e) {
+        } catch (OrderException | StandException e) {
             watcher.says(String.valueOf(e.getMessage()));
+            watcher.scaleFails(String.valueOf(e.getMessage()));
             return Optional.empty();
-        } catch (StandException e) {
-            throw ended(e.trouble(), e.getMessage());
         }
     }
 

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.wire.Line;
@@ -29,12 +30,25 @@ public final class LineScale implements ReadScale, AutoCloseable {
         this.settings = settings;
     }
 
-    @Override
+    /**
+     * The same for somebody who does not give up.
+     *
+     * @throws OrderException when it does not come to rest, or sends what the settings do not describe
+     * @throws StandException when the line is lost
+     */
     public double steadyKilograms() throws OrderException, StandException {
+        return steadyKilograms(() -> false);
+    }
+
+    @Override
+    public double steadyKilograms(BooleanSupplier over) throws OrderException, StandException {
         passOver();
         List<Double> steady = new ArrayList<>();
         long until = line.nanoTime() + PATIENCE.toNanos();
         while (line.nanoTime() < until) {
+            if (over.getAsBoolean()) {
+                throw new OrderException("%s: the reading is no longer wanted.".formatted(line.name()));
+            }
             for (String said : lines()) {
                 Optional<ScaleSettings.Said> reading = settings.read(said);
                 if (reading.isEmpty()) {

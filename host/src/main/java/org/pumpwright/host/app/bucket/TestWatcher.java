@@ -20,6 +20,12 @@ public interface TestWatcher {
     /** A run begins: its number from 1, and the duty of its flow. */
     default void began(int run, Duty duty) {}
 
+    /** The scale on its line was read. */
+    default void scaleShows(double grams) {}
+
+    /** The scale on its line could not be read, and why; a weight is asked for again. */
+    default void scaleFails(String why) {}
+
     /** A run was weighed, and is in the sheet. */
     default void kept(Run run) {}
 }

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.pumpwright.host.claim.ClaimFile;
 import org.pumpwright.host.claim.CustodyState;
 import org.pumpwright.host.record.ledger.StoreException;
@@ -26,6 +27,11 @@ public final class ClaimList {
      * @param daysHere since it came into its state
      */
     public record Line(ClaimFile file, long days, long daysHere) {}
+
+    /** Numbers of the claims that have a run on record, which their outlines do not tell. */
+    public Set<String> tested() throws StoreException {
+        return claims.tested();
+    }
 
     /**
      * The claims, by state in the order of the work, the oldest first.

@@ -3,6 +3,7 @@ package org.pumpwright.host.app.claim;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -100,6 +101,14 @@ public final class ClaimShelf {
     /** The same without their runs and without whose units they are, which is all that a list needs and soon read. */
     public List<ClaimFile> outlines() throws StoreException {
         return all(EnumSet.complementOf(EnumSet.of(EntryKind.RUN, EntryKind.GRADE)), digest -> Optional.empty());
+    }
+
+    /** Numbers of the claims that have a run on record. */
+    public Set<String> tested() throws StoreException {
+        Set<String> numbers = new HashSet<>();
+        store.eachOfClaims(
+                EnumSet.of(EntryKind.RUN), entry -> entry.finder().claim().ifPresent(numbers::add));
+        return numbers;
     }
 
     private List<ClaimFile> all(Set<EntryKind> kinds, ClaimFold.Beside beside) throws StoreException {

@@ -112,6 +112,11 @@ public final class DecisionDesk {
         return FindingRules.of(file, provoking);
     }
 
+    /** Which categories agree with what is on record. */
+    public FindingFit fit(ClaimFile file) throws OrderException, DataFileException {
+        return FindingFit.of(file, data.provokingPlans(file.intake().unit().model()));
+    }
+
     /**
      * Signs a decision.
      *

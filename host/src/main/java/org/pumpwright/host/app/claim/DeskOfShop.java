@@ -60,6 +60,16 @@ public final class DeskOfShop {
         return new ClaimList(new ClaimShelf(opened()));
     }
 
+    /** Finds claims. */
+    public ClaimShelf claims() throws StoreException {
+        return new ClaimShelf(opened());
+    }
+
+    /** Notes at claims what is done with their units at the bench. */
+    public ArrivalDesk arrivals() throws StoreException {
+        return new ArrivalDesk(desk(), claims());
+    }
+
     /** Looks at one claim among everything else; runs that wait for the record come first, for they may be of this claim. */
     public ClaimReview review() throws StoreException {
         book.workOff(List.of());
@@ -84,6 +94,11 @@ public final class DeskOfShop {
     /** Packs claims up. */
     public PacketDesk packets() throws StoreException {
         return new PacketDesk(book, opened(), dataFolder, records);
+    }
+
+    /** Makes single papers of claims. */
+    public ClaimPaperDesk papers() throws StoreException {
+        return new ClaimPaperDesk(book, opened(), dataFolder, records);
     }
 
     private RecordStore opened() throws StoreException {

@@ -59,8 +59,7 @@ public final class PacketPapers {
     /** The clerk's page, and two runs over each other where there are two that say something. */
     Map<String, byte[]> ofClaim(ClaimReview.Reviewed claim) throws OrderException, DataFileException {
         Map<String, byte[]> made = new TreeMap<>();
-        Optional<Found.Run> last = runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
-        made.put("clerk.pdf", papers.clerk(claim, last).pdf());
+        made.put("clerk.pdf", clerk(claim));
         List<Found.Run> telling = telling();
         if (telling.size() > 1) {
             made.put(
@@ -69,6 +68,21 @@ public final class PacketPapers {
                             .pdf());
         }
         return made;
+    }
+
+    /** The clerk's page alone. */
+    byte[] clerk(ClaimReview.Reviewed claim) throws OrderException {
+        Optional<Found.Run> last = runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
+        return papers.clerk(claim, last).pdf();
+    }
+
+    /** The customer's page of the last run that says something; empty when none does. */
+    Optional<byte[]> customer() throws OrderException, DataFileException, RunRecordException, StoreException {
+        List<Found.Run> telling = telling();
+        return telling.isEmpty()
+                ? Optional.empty()
+                : Optional.of(papers.of(PaperKind.CUSTOMER, telling.get(telling.size() - 1), Optional.empty())
+                        .pdf());
     }
 
     /** Runs that say something of the unit, the earliest first; of a run that was graded again, the run itself. */

@@ -82,7 +82,8 @@ record Corrected(RunRecord run, List<String> sentences, List<String> nameless) {
                         intake.attempt(),
                         intake.earlierRuns(),
                         intake.decision(),
-                        Optional.ofNullable(right.get("claim")).or(intake::claim)));
+                        Optional.ofNullable(right.get("claim")).or(intake::claim),
+                        intake.handling()));
     }
 
     /** The run without anybody's name in it, for whom names do not concern. */
@@ -99,7 +100,8 @@ record Corrected(RunRecord run, List<String> sentences, List<String> nameless) {
                         intake.attempt(),
                         intake.earlierRuns(),
                         Optional.empty(),
-                        intake.claim()));
+                        intake.claim(),
+                        intake.handling().nameless()));
     }
 
     private static RunRecord with(RunRecord run, RunRecord.Subject subject, Intake intake) {

@@ -3,9 +3,7 @@ package org.pumpwright.host.cli.record;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -14,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.paper.Found;
 import org.pumpwright.host.app.paper.Paper;
+import org.pumpwright.host.app.paper.PaperFile;
 import org.pumpwright.host.app.paper.PaperKind;
 import org.pumpwright.host.app.paper.Papers;
 import org.pumpwright.host.app.paper.RecordLookUp;
@@ -146,19 +145,9 @@ final class PapersCommand implements Callable<Integer> {
                                 amendment.id(), amendment.amends().orElseThrow().reason())));
     }
 
-    /** Whole or not at all: half a paper must not be printed. */
     private static void write(Path target, byte[] bytes) throws OrderException {
-        Path whole = target.toAbsolutePath();
-        Path folder = Optional.ofNullable(whole.getParent()).orElse(whole);
         try {
-            Files.createDirectories(folder);
-            Path part = Files.createTempFile(folder, "paper", ".part");
-            try {
-                Files.write(part, bytes);
-                Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(part);
-            }
+            PaperFile.write(target, bytes);
         } catch (IOException e) {
             throw new OrderException("%s can't be written: %s. Free some space, or choose another place: --out FILE."
                     .formatted(target, e.getMessage()));

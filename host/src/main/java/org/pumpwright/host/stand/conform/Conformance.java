@@ -61,10 +61,33 @@ public final class Conformance {
         return of(line, provoker, told, name -> true);
     }
 
+    /**
+     * The same, but it can be stopped: then the board is made safe at once and asked whether it is.
+     *
+     * @throws StandException of kind {@code INTERRUPTED} when it was stopped
+     */
+    public static Finding of(Line line, Provoker provoker, Consumer<CheckResult> told, TrialStop stop)
+            throws StandException {
+        Trial trial = new Trial(stop.on(line), provoker);
+        try {
+            return of(line.name(), trial, told, name -> true);
+        } catch (StandException e) {
+            if (stop.pressed().isPresent()) {
+                stop.leave();
+                stop.left(trial.leftSafe());
+            }
+            throw e;
+        }
+    }
+
     /** The same with some of the checks only. */
     static Finding of(Line line, Provoker provoker, Consumer<CheckResult> told, Predicate<String> wanted)
             throws StandException {
-        Trial trial = new Trial(line, provoker);
+        return of(line.name(), new Trial(line, provoker), told, wanted);
+    }
+
+    private static Finding of(String line, Trial trial, Consumer<CheckResult> told, Predicate<String> wanted)
+            throws StandException {
         Identity board = trial.hello();
         trial.startedByItself();
         List<CheckResult> results = new ArrayList<>();
@@ -76,7 +99,7 @@ public final class Conformance {
             told.accept(result);
         }
         trial.calm();
-        return new Finding(line.name(), words(board), results);
+        return new Finding(line, words(board), results);
     }
 
     /** The names of all checks, in their order. */

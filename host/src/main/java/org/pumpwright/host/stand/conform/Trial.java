@@ -106,6 +106,22 @@ final class Trial {
         talk.listen(CONTACTOR_FALLS);
     }
 
+    /** After a stop: asks the board for safe, gives the contactor time to fall, and tells whether the board obeyed. */
+    boolean leftSafe() {
+        try {
+            talk.stayAlive(false);
+            boolean obeyed = talk.ask(Command.of(new MakeSafe()))
+                    .message()
+                    .filter(Acknowledge.class::isInstance)
+                    .isPresent();
+            talk.listen(CONTACTOR_FALLS);
+            return obeyed;
+        } catch (StandException e) {
+            // Whoever stopped the trial hears that nothing was heard any more.
+            return false;
+        }
+    }
+
     void demand(boolean held, String evidence, Object... values) throws Broken {
         if (!held) {
             throw new Broken(String.format(Locale.ROOT, evidence, values));

@@ -25,14 +25,16 @@ final class BenchChoice {
     }
 
     void ask() {
-        model.findBenches(this::show);
+        model.setUp().findBenches(this::show);
     }
 
     private void show(List<BucketBench> benches) {
         List<Action> answers = new ArrayList<>();
         VBox names = new VBox();
         benches.stream().limit(MOST).forEach(each -> {
-            answers.add(Action.of(new SimpleStringProperty(each.sheet().meter().serial()), () -> model.choose(each)));
+            answers.add(Action.of(
+                    new SimpleStringProperty(each.sheet().meter().serial()),
+                    () -> model.setUp().choose(each)));
             Label line = new Label("F%d  %s".formatted(answers.size(), each.name()));
             line.getStyleClass().addAll("stand-line", "data");
             names.getChildren().add(line);

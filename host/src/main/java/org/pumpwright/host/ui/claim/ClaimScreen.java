@@ -1,21 +1,23 @@
 package org.pumpwright.host.ui.claim;
 
+import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
 import org.pumpwright.host.claim.ClaimRun;
 import org.pumpwright.host.ui.Action;
 import org.pumpwright.host.ui.Frame;
 import org.pumpwright.host.ui.Moment;
-import org.pumpwright.host.ui.Prompt;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
 import org.pumpwright.host.ui.work.ClaimModel;
-import org.pumpwright.host.ui.work.IntakeForm.Entered;
+import org.pumpwright.host.ui.work.IntakeField;
+import org.pumpwright.host.ui.work.IntakeForm;
+import org.pumpwright.host.ui.work.Word;
 
 /** The warranty desk: the list of claims, one claim, and the forms that are filled in at it. JavaFX thread only. */
 public final class ClaimScreen implements Screen {
@@ -28,8 +30,11 @@ public final class ClaimScreen implements Screen {
     private final ListPane list;
     private final ClaimPane claim;
     private final IntakePane intake;
+    private final NotePane note;
+    private final PhotoPane photos;
     private final FindingPane finding;
     private final DecisionPane decision;
+    private Pane current;
 
     /**
      * The desk of this model.
@@ -46,21 +51,41 @@ public final class ClaimScreen implements Screen {
         list = new ListPane(saying, model, this::newClaim);
         claim = new ClaimPane(frame, model, new Ways());
         intake = new IntakePane(frame, model, this::showIntake, this::showWhatIsOpen);
+        note = new NotePane(saying, model, this::showWhatIsOpen);
+        photos = new PhotoPane(saying, model, this::showWhatIsOpen);
         finding = new FindingPane(saying, model, this::showWhatIsOpen);
         decision = new DecisionPane(saying, model, this::showWhatIsOpen);
-        model.shownProperty().addListener((observed, old, now) -> showWhatIsOpen());
-        model.packedProperty().addListener((observed, old, now) -> now.ifPresent(zip -> packed(zip.toString())));
+        current = list;
+        model.shownProperty().addListener((observed, old, now) -> {
+            // Pictures are added one after the other, and the claim is read anew after each.
+            if (current != photos) {
+                showWhatIsOpen();
+            }
+        });
         showWhatIsOpen();
     }
 
     /** What leads on from a claim. */
     private final class Ways implements ClaimPane.Routes {
         @Override
-        public void completeIntake() {
+        public void intake() {
+            String why = saying.now(Word.of("ui.claim.intake.usual_reason"));
             model.shownProperty()
                     .get()
-                    .ifPresent(view -> model.form().fill(view.file().intake()));
+                    .ifPresent(view -> model.form().fill(view.file().intake(), why));
             intake.begin();
+        }
+
+        @Override
+        public void note(boolean rinsed) {
+            note.begin(rinsed);
+            show(note);
+        }
+
+        @Override
+        public void photos(List<Path> dropped) {
+            photos.begin(dropped);
+            show(photos);
         }
 
         @Override
@@ -82,9 +107,14 @@ public final class ClaimScreen implements Screen {
         }
     }
 
+    /** What was looked for in vain is the serial of a unit that is new here. */
     private void newClaim() {
-        model.form().empty();
-        model.form().field(Entered.TAKEN_BY).set(model.personProperty().get());
+        IntakeForm form = model.form();
+        form.empty();
+        form.field(IntakeField.TAKEN_BY).set(model.personProperty().get());
+        if (model.list().rows().isEmpty()) {
+            form.field(IntakeField.SERIAL).set(model.list().soughtProperty().get());
+        }
         intake.begin();
     }
 
@@ -97,20 +127,12 @@ public final class ClaimScreen implements Screen {
     }
 
     private void show(Pane pane) {
+        current = pane;
         node.getChildren().setAll(pane.node());
         // Never left on a field that is gone: STOP's key comes in by the node that has it.
         node.requestFocus();
         actions.setAll(pane.actions());
-    }
-
-    private void packed(String zip) {
-        frame.ask(new Prompt(
-                saying.text("ui.claim.packed"),
-                saying.text("ui.claim.packed.text", zip),
-                Optional.empty(),
-                List.of(
-                        Action.of(saying.text("ui.claim.packed.good"), () -> {}).asNext(),
-                        Action.of(saying.text("ui.claim.packed.folder"), model::showPacket))));
+        pane.focus();
     }
 
     @Override
@@ -131,12 +153,20 @@ public final class ClaimScreen implements Screen {
     @Override
     public void shown() {
         if (model.shownProperty().get().isEmpty()) {
-            model.list();
+            model.list().refresh();
         }
     }
 
+    /** A scanner is a keyboard: what it reads goes where the keyboard is. At the list or a claim it looks for a claim. */
     @Override
     public void scanned(String text) {
-        model.open(text);
+        Node focused = node.getScene() == null ? node : node.getScene().getFocusOwner();
+        if (current != list && focused instanceof TextField field && field.isEditable()) {
+            field.replaceSelection(text);
+        } else if (current == list || current == claim) {
+            model.scanned(text);
+        } else {
+            current.scanned(text);
+        }
     }
 }

@@ -1,42 +1,39 @@
 package org.pumpwright.host.ui.claim;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntConsumer;
-import javafx.beans.property.StringProperty;
+import java.util.Optional;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.pumpwright.host.app.Complaint;
-import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.ui.Action;
 import org.pumpwright.host.ui.Frame;
-import org.pumpwright.host.ui.Pick;
 import org.pumpwright.host.ui.Saying;
-import org.pumpwright.host.ui.control.Field;
 import org.pumpwright.host.ui.work.ClaimModel;
+import org.pumpwright.host.ui.work.IntakeField;
 import org.pumpwright.host.ui.work.IntakeForm;
-import org.pumpwright.host.ui.work.IntakeForm.Entered;
-import org.pumpwright.host.ui.work.Mark;
-import org.pumpwright.host.ui.work.Row;
 import org.pumpwright.host.ui.work.Word;
 
-/** The intake of a unit, six fields at a time. JavaFX thread only. */
+/** The intake of a unit, a page for each part of the talk at the counter; it can be kept after any of them. JavaFX thread only. */
 final class IntakePane implements Pane {
-    private static final int PAGES = 3;
+    private static final int LAST = IntakeField.PAGES - 1;
 
-    private final Frame frame;
     private final Saying saying;
     private final ClaimModel model;
+    private final IntakeForm form;
+    private final IntakeCells cells;
     private final Runnable changed;
     private final Runnable done;
     private final VBox node = new VBox();
     private final Label step = new Label();
     private final GridPane grid = new GridPane();
+    private final List<TextField> typed = new ArrayList<>();
     private int page;
 
     /**
@@ -44,19 +41,30 @@ final class IntakePane implements Pane {
      * @param done it is over, one way or the other
      */
     IntakePane(Frame frame, ClaimModel model, Runnable changed, Runnable done) {
-        this.frame = frame;
         this.saying = frame.saying();
         this.model = model;
+        this.form = model.form();
+        this.cells = new IntakeCells(frame, model);
         this.changed = changed;
         this.done = done;
         node.getStyleClass().add("claim-intake");
         step.getStyleClass().add("headline");
         step.setWrapText(true);
+        step.setMinHeight(Label.USE_PREF_SIZE);
+        Label needed = new Label();
+        needed.getStyleClass().add("intake-hint");
+        needed.setWrapText(true);
+        needed.textProperty().bind(saying.text("ui.claim.intake.hint"));
+        HBox head = new HBox(step, needed);
+        head.getStyleClass().add("intake-head");
+        HBox.setHgrow(needed, Priority.ALWAYS);
         grid.getStyleClass().add("intake-grid");
         ColumnConstraints half = new ColumnConstraints();
         half.setPercentWidth(50);
         grid.getColumnConstraints().setAll(half, half);
-        node.getChildren().addAll(step, grid);
+        Label wrong =
+                FormColumn.sentence(saying, form.wrongProperty().map(each -> each.orElse(Word.NONE)), "claim-need");
+        node.getChildren().addAll(head, grid, wrong);
     }
 
     void begin() {
@@ -67,72 +75,24 @@ final class IntakePane implements Pane {
         page = which;
         step.textProperty().bind(saying.text("ui.claim.intake.page" + (page + 1)));
         grid.getChildren().clear();
+        typed.clear();
         int place = 0;
-        for (Entered each : Entered.values()) {
-            if (each.page() == page) {
-                grid.add(each.picked() ? picked(each) : typed(each), place % 2, place / 2);
+        for (IntakeField each : IntakeField.ofPage(page)) {
+            if (each != IntakeField.WHY_AGAIN || form.corrects()) {
+                Node cell = cells.of(each);
+                grid.add(cell, place % 2, place / 2);
+                IntakeCells.typedInto(cell).ifPresent(this::chain);
                 place++;
             }
         }
         changed.run();
-        node.requestFocus();
     }
 
-    private Node typed(Entered which) {
-        Field field = new Field(saying.text(which.key()), "intake-" + which);
-        field.text().textProperty().bindBidirectional(model.form().field(which));
-        return field;
-    }
-
-    private Node picked(Entered which) {
-        Label name = new Label();
-        name.getStyleClass().add("field-name");
-        name.textProperty().bind(saying.text(which.key()));
-        Button button = new Button();
-        button.setId("intake-" + which);
-        button.getStyleClass().add("pick-button");
-        button.setMaxWidth(Double.MAX_VALUE);
-        StringProperty field = model.form().field(which);
-        button.textProperty()
-                .bind(saying.text(field.map(value -> value.isEmpty() ? Word.of("ui.claim.pick") : word(which, value))));
-        button.setOnAction(press -> ask(which, field));
-        VBox box = new VBox(name, button);
-        box.getStyleClass().add("field");
-        return box;
-    }
-
-    private static Word word(Entered which, String value) {
-        return switch (which) {
-            case KIND -> Word.of("ui.claim.kind." + value);
-            case COMPLAINT_CODE -> Word.of("ui.claim.complaint." + value);
-            case DECLARED_CLEAN -> Word.of("ui.claim.declared." + value);
-            default -> Word.asIs(value);
-        };
-    }
-
-    private void ask(Entered which, StringProperty field) {
-        if (which == Entered.MODEL) {
-            model.models(
-                    found -> pick(which, found.stream().map(each -> each.id()).toList(), field));
-            return;
-        }
-        pick(which, choices(which), field);
-    }
-
-    private static List<String> choices(Entered which) {
-        return switch (which) {
-            case KIND -> Arrays.stream(UnitKind.values()).map(UnitKind::word).toList();
-            case COMPLAINT_CODE ->
-                Arrays.stream(Complaint.values()).map(Complaint::word).toList();
-            default -> List.of("yes", "no");
-        };
-    }
-
-    private void pick(Entered which, List<String> values, StringProperty field) {
-        List<Row> rows = new ArrayList<>();
-        values.forEach(value -> rows.add(new Row(word(which, value), Mark.UNKNOWN, Word.NONE, Word.NONE)));
-        IntConsumer taken = place -> field.set(values.get(place));
-        Pick.one(frame, which.key() + ".ask", rows, taken);
+    /** Enter goes on to the next field, as after a scan. */
+    private void chain(TextField field) {
+        int place = typed.size();
+        typed.add(field);
+        field.setOnAction(enter -> typed.get((place + 1) % typed.size()).requestFocus());
     }
 
     @Override
@@ -141,19 +101,34 @@ final class IntakePane implements Pane {
     }
 
     @Override
+    public void focus() {
+        typed.stream().filter(field -> field.getText().isEmpty()).findFirst().ifPresent(TextField::requestFocus);
+    }
+
+    @Override
+    public void scanned(String text) {
+        IntakeField into = page == 0 ? IntakeField.CLAIM : IntakeField.SERIAL;
+        if (into.page() == page) {
+            form.field(into).set(text);
+        }
+    }
+
+    @Override
     public List<Action> actions() {
-        IntakeForm form = model.form();
-        boolean last = page == PAGES - 1;
+        BooleanBinding good = form.wrongProperty()
+                .isEqualTo(Optional.empty())
+                .and(model.busyProperty().not());
+        Runnable keep = () -> model.deeds().takeIn(form, done);
+        String word = form.corrects() ? "ui.claim.intake.correct" : "ui.claim.intake.keep";
         return List.of(
-                Action.of(
-                                saying.text(last ? "ui.claim.intake.keep" : "ui.claim.intake.next"),
-                                last ? () -> model.takeIn(done) : () -> show(page + 1))
-                        .when(form.field(Entered.CLAIM)
-                                .isNotEmpty()
-                                .and(model.busyProperty().not()))
-                        .asNext(),
+                page == LAST
+                        ? Action.of(saying.text(word), keep).when(good).asNext()
+                        : Action.of(saying.text("ui.claim.intake.next"), () -> show(page + 1))
+                                .asNext(),
                 page > 0 ? Action.of(saying.text("ui.claim.intake.before"), () -> show(page - 1)) : Action.nothing(),
-                Action.nothing(),
+                page == LAST
+                        ? Action.nothing()
+                        : Action.of(saying.text(word), keep).when(good),
                 Action.nothing(),
                 Action.nothing(),
                 Action.of(saying.text("ui.cancel"), done));

@@ -11,4 +11,10 @@ interface Pane {
 
     /** Its actions, made anew each time it comes to the front. */
     List<Action> actions();
+
+    /** Gives the keyboard to what is filled in first. */
+    default void focus() {}
+
+    /** Something was scanned while none of its fields had the keyboard. */
+    default void scanned(String text) {}
 }

@@ -1,9 +1,13 @@
 package org.pumpwright.host.ui.claim;
 
 import java.io.ByteArrayInputStream;
+import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.TransferMode;
@@ -13,41 +17,51 @@ import org.pumpwright.host.claim.Photo;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.work.ClaimView;
 
-/** The pictures of a claim, small and in a row; a file that is dropped on it becomes one more. JavaFX thread only. */
-final class PhotoStrip extends HBox {
+/** The pictures of a claim, small and in a row with what each shows; files that are dropped on it are added. JavaFX thread only. */
+final class PhotoStrip extends ScrollPane {
     private static final double HIGH_EM = 3.6;
 
     private final Saying saying;
+    private final HBox row = new HBox();
 
-    PhotoStrip(Saying saying, Consumer<Path> dropped) {
+    PhotoStrip(Saying saying, Consumer<List<Path>> dropped) {
         this.saying = saying;
         getStyleClass().add("photo-strip");
         setId("photo-strip");
         setMinHeight(USE_PREF_SIZE);
-        setOnDragOver(drag -> {
+        setVbarPolicy(ScrollBarPolicy.NEVER);
+        row.getStyleClass().add("photo-row");
+        setContent(row);
+        takeDrops(this, dropped);
+    }
+
+    /** Lets files be dropped on a node. */
+    static void takeDrops(Node node, Consumer<List<Path>> dropped) {
+        node.setOnDragOver(drag -> {
             if (drag.getDragboard().hasFiles()) {
                 drag.acceptTransferModes(TransferMode.COPY);
             }
             drag.consume();
         });
-        setOnDragDropped(drop -> {
-            boolean file = drop.getDragboard().hasFiles();
-            if (file) {
-                dropped.accept(drop.getDragboard().getFiles().get(0).toPath());
+        node.setOnDragDropped(drop -> {
+            boolean files = drop.getDragboard().hasFiles();
+            if (files) {
+                dropped.accept(drop.getDragboard().getFiles().stream()
+                        .map(File::toPath)
+                        .toList());
             }
-            drop.setDropCompleted(file);
+            drop.setDropCompleted(files);
             drop.consume();
         });
     }
 
     void show(ClaimView view) {
-        getChildren().clear();
+        row.getChildren().clear();
         if (view.photos().isEmpty()) {
             Label none = new Label();
             none.getStyleClass().add("photo-none");
-            none.setWrapText(true);
             none.textProperty().bind(saying.text("ui.claim.no_photos"));
-            getChildren().add(none);
+            row.getChildren().add(none);
         }
         view.photos().forEach(photo -> add(photo, view));
     }
@@ -67,6 +81,6 @@ final class PhotoStrip extends HBox {
             frame.getChildren().add(picture);
         }
         frame.getChildren().add(shows);
-        getChildren().add(frame);
+        row.getChildren().add(frame);
     }
 }

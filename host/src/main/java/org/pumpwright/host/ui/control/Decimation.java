@@ -7,12 +7,12 @@ import java.util.Arrays;
  * many values a column holds, no peak is lost, and a line that is drawn from the columns looks as if it were drawn from all of them.
  * Confined to one thread.
  */
-final class Decimation {
+public final class Decimation {
     private final double[] low;
     private final double[] high;
 
     /** For this many columns. */
-    Decimation(int columns) {
+    public Decimation(int columns) {
         if (columns < 1) {
             throw new IllegalArgumentException("a line needs at least one column, not " + columns);
         }
@@ -21,17 +21,17 @@ final class Decimation {
     }
 
     /** How many columns there are. */
-    int columns() {
+    public int columns() {
         return low.length;
     }
 
     /** The lowest value in a column; no number where the line does not pass. */
-    double low(int column) {
+    public double low(int column) {
         return low[column];
     }
 
     /** The highest value in a column; no number where the line does not pass. */
-    double high(int column) {
+    public double high(int column) {
         return high[column];
     }
 
@@ -42,7 +42,7 @@ final class Decimation {
      * @param from time at the left edge of the first column, in seconds
      * @param to time at the right edge of the last column, later than from
      */
-    void take(TimeSeries series, double from, double to) {
+    public void take(TimeSeries series, double from, double to) {
         if (!(to > from)) {
             throw new IllegalArgumentException("a line from %s s to %s s has no length".formatted(from, to));
         }

@@ -11,7 +11,7 @@ import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.work.Mark;
 import org.pumpwright.host.ui.work.Reading;
 
-/** One channel, its figure large. JavaFX thread only. */
+/** One channel, its figure large, below it what its sensor can read. JavaFX thread only. */
 public final class ReadingTile extends VBox {
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
 
@@ -30,8 +30,12 @@ public final class ReadingTile extends VBox {
         unit.getStyleClass().add("reading-unit");
         HBox line = new HBox(figure, unit);
         line.getStyleClass().add("reading-figure");
-        getChildren().addAll(name, line);
+        Label limits = new Label();
+        limits.getStyleClass().addAll("reading-limits", "data");
+        limits.setWrapText(true);
+        getChildren().addAll(name, line, limits);
         name.textProperty().bind(saying.text(reading.map(Reading::name)));
+        limits.textProperty().bind(saying.text(reading.map(Reading::limits)));
         ObservableValue<String> value = saying.text(reading.map(Reading::value));
         figure.textProperty().bind(value.map(ReadingTile::figure));
         unit.textProperty()

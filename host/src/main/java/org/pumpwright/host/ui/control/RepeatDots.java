@@ -1,7 +1,6 @@
 package org.pumpwright.host.ui.control;
 
 import java.util.List;
-import java.util.Locale;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.VPos;
@@ -17,49 +16,17 @@ import javafx.scene.text.TextAlignment;
  * sits in the middle of the dots, so what sticks out of it is too far. JavaFX thread only.
  */
 public final class RepeatDots extends Region {
-    private static final double LEFT = 3.4;
-    private static final double RIGHT = 6.6;
+    private static final double LEFT = 4.2;
+    private static final double RIGHT = 7.0;
+    private static final double LANE = 6.2;
+    private static final double LEAST_TYPE = 18;
     /** The lane is this many brackets wide. */
-    private static final double BRACKETS = 3;
+    private static final double BRACKETS = 2.4;
 
     private final Canvas canvas = new Canvas();
-    private final ObjectProperty<List<Lane>> lanes = new SimpleObjectProperty<>(List.of());
+    private final ObjectProperty<List<RepeatLane>> lanes = new SimpleObjectProperty<>(List.of());
     private final ObjectProperty<Palette> palette = new SimpleObjectProperty<>(Palette.LIGHT);
-    private double em = 18;
-
-    /**
-     * One group of runs.
-     *
-     * @param name in front of it
-     * @param values one for each run
-     * @param planned how many runs there are to be
-     * @param bracketShare how far they may lie apart, as a share of their mean
-     */
-    public record Lane(String name, List<Double> values, int planned, double bracketShare) {
-        public Lane {
-            values = List.copyOf(values);
-        }
-
-        private double mean() {
-            return values.stream().mapToDouble(each -> each).average().orElse(0);
-        }
-
-        private double least() {
-            return values.stream().mapToDouble(each -> each).min().orElse(0);
-        }
-
-        private double most() {
-            return values.stream().mapToDouble(each -> each).max().orElse(0);
-        }
-
-        private double rangeShare() {
-            return values.size() < 2 ? 0 : (most() - least()) / mean();
-        }
-
-        private boolean tooFar() {
-            return rangeShare() > bracketShare;
-        }
-    }
+    private double em = LEAST_TYPE;
 
     /** No lanes yet. */
     public RepeatDots() {
@@ -71,7 +38,7 @@ public final class RepeatDots extends Region {
     }
 
     /** What it shows. */
-    public ObjectProperty<List<Lane>> lanesProperty() {
+    public ObjectProperty<List<RepeatLane>> lanesProperty() {
         return lanes;
     }
 
@@ -90,20 +57,24 @@ public final class RepeatDots extends Region {
             return;
         }
         em = getScene() == null
-                ? 18
-                : Math.max(18, Math.min(getScene().getWidth() / 1280, getScene().getHeight() / 800) * 18);
+                ? LEAST_TYPE
+                : LEAST_TYPE
+                        * Math.max(
+                                1,
+                                Math.min(
+                                        getScene().getWidth() / 1280, getScene().getHeight() / 800));
         canvas.setWidth(getWidth());
         canvas.setHeight(getHeight());
         GraphicsContext pen = canvas.getGraphicsContext2D();
         pen.clearRect(0, 0, getWidth(), getHeight());
         int count = Math.max(1, lanes.get().size());
-        double high = Math.min(getHeight() / count, 5.2 * em);
+        double high = Math.min(getHeight() / count, LANE * em);
         for (int i = 0; i < lanes.get().size(); i++) {
             draw(pen, lanes.get().get(i), high * (i + 0.5), high);
         }
     }
 
-    private void draw(GraphicsContext pen, Lane lane, double y, double high) {
+    private void draw(GraphicsContext pen, RepeatLane lane, double y, double high) {
         double from = LEFT * em;
         double to = getWidth() - RIGHT * em;
         double middle = (from + to) / 2;
@@ -111,41 +82,38 @@ public final class RepeatDots extends Region {
         pen.setStroke(palette.get().faint());
         pen.setLineWidth(2);
         pen.strokeLine(from, y, to, y);
-        drawBracket(pen, middle - bracket / 2, middle + bracket / 2, y, high, lane);
+        drawBracket(pen, middle, bracket, y, high, lane);
         pen.setTextBaseline(VPos.CENTER);
         pen.setFill(palette.get().ink());
-        pen.setFont(Font.font("Inter", FontWeight.BOLD, em));
+        pen.setFont(Font.font("Inter", FontWeight.BOLD, 1.15 * em));
         pen.setTextAlign(TextAlignment.RIGHT);
         pen.fillText(lane.name(), from - 0.5 * em, y);
-        double centre = (lane.most() + lane.least()) / 2;
         for (double value : lane.values()) {
-            double off = (value - centre) / lane.mean() / lane.bracketShare() * bracket;
-            drawDot(pen, Math.max(from, Math.min(to, middle + off)), y, lane);
+            drawDot(pen, Math.max(from, Math.min(to, middle + lane.place(value) * bracket)), y, lane.tooFar());
         }
-        drawCount(pen, lane, to, y);
+        drawCount(pen, lane, to + 0.6 * em, y);
     }
 
-    private void drawBracket(GraphicsContext pen, double from, double to, double y, double high, Lane lane) {
-        double half = Math.min(high * 0.34, 1.3 * em);
+    private void drawBracket(GraphicsContext pen, double middle, double wide, double y, double high, RepeatLane lane) {
+        double half = Math.min(high * 0.34, 1.5 * em);
         pen.setFill(palette.get().healthy().deriveColor(0, 1, 1, 0.18));
-        pen.fillRect(from, y - half, to - from, 2 * half);
+        pen.fillRect(middle - wide / 2, y - half, wide, 2 * half);
         pen.setStroke(lane.tooFar() ? palette.get().outside() : palette.get().healthy());
         pen.setLineWidth(3);
-        for (double side : new double[] {from, to}) {
-            double foot = side == from ? 0.4 * em : -0.4 * em;
+        for (int sign : new int[] {-1, 1}) {
+            double side = middle + sign * wide / 2;
+            double foot = side - sign * 0.4 * em;
             pen.strokePolyline(
-                    new double[] {side + foot, side, side, side + foot},
-                    new double[] {y - half, y - half, y + half, y + half},
-                    4);
+                    new double[] {foot, side, side, foot}, new double[] {y - half, y - half, y + half, y + half}, 4);
         }
     }
 
-    private void drawDot(GraphicsContext pen, double x, double y, Lane lane) {
-        double r = 0.42 * em;
+    private void drawDot(GraphicsContext pen, double x, double y, boolean tooFar) {
+        double r = 0.5 * em;
         pen.setStroke(palette.get().ink());
         pen.setLineWidth(1.5);
-        pen.setFill(lane.tooFar() ? palette.get().outside() : palette.get().measured());
-        if (lane.tooFar()) {
+        pen.setFill(tooFar ? palette.get().outside() : palette.get().measured());
+        if (tooFar) {
             pen.fillRect(x - r, y - r, 2 * r, 2 * r);
             pen.strokeRect(x - r, y - r, 2 * r, 2 * r);
         } else {
@@ -154,18 +122,13 @@ public final class RepeatDots extends Region {
         }
     }
 
-    private void drawCount(GraphicsContext pen, Lane lane, double to, double y) {
+    private void drawCount(GraphicsContext pen, RepeatLane lane, double x, double y) {
         pen.setFill(palette.get().ink());
         pen.setTextAlign(TextAlignment.LEFT);
-        pen.setFont(Font.font("Inter", FontWeight.BOLD, em));
-        pen.fillText("%d/%d".formatted(lane.values().size(), lane.planned()), to + 0.6 * em, y - 0.62 * em);
-        pen.setFont(Font.font("Inter", 0.86 * em));
-        if (lane.values().size() > 1) {
-            pen.fillText(
-                    String.format(Locale.ROOT, "%.2f / %.2f %%", 100 * lane.rangeShare(), 100 * lane.bracketShare()),
-                    to + 0.6 * em,
-                    y + 0.62 * em);
-        }
+        pen.setFont(Font.font("Inter", FontWeight.BOLD, 1.15 * em));
+        pen.fillText(lane.count(), x, y - 0.66 * em);
+        pen.setFont(Font.font("Inter", 0.9 * em));
+        pen.fillText(lane.spread(), x, y + 0.66 * em);
     }
 
     @Override

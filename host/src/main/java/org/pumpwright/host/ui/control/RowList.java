@@ -62,6 +62,9 @@ public final class RowList extends ListView<Row> {
             say(name, row.name());
             say(finding, row.finding());
             say(remedy, row.remedy());
+            boolean found = !row.finding().equals(Word.NONE);
+            finding.setVisible(found);
+            finding.setManaged(found);
             boolean advised = !row.remedy().equals(Word.NONE);
             remedy.setVisible(advised);
             remedy.setManaged(advised);

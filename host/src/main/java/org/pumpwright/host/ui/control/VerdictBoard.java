@@ -1,7 +1,5 @@
 package org.pumpwright.host.ui.control;
 
-import java.util.ArrayList;
-import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Orientation;
 import javafx.geometry.VPos;
@@ -9,25 +7,33 @@ import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextBoundsType;
+import javafx.scene.transform.Scale;
 import org.pumpwright.host.grade.Verdict;
 
 /**
- * A verdict that is read across the shop: its sign, and its word as large as the width allows, in one line or in two. The largest size is
- * the style sheet's. JavaFX thread only.
+ * A verdict that is read across the shop: its sign, and its word on one line. What is read from afar is the height of the letters, so a
+ * wide word is first set narrower, with a smaller sign, and only then lower. The largest size is the style sheet's. JavaFX thread only.
  */
 public final class VerdictBoard extends Region {
     /** Height of the capitals of the bundled type, as a share of its size. */
-    private static final double CAPITALS = 0.727;
+    public static final double CAPITALS = 0.727;
 
-    private static final double LINE = 0.96;
     private static final double GAP = 0.16;
-    private static final double BESIDE = 0.12;
-    private static final double SMALL_SIGN = 0.42 * CAPITALS;
-    private static final double TRIAL = 100;
+    private static final double ACCENT_GAP = 0.03;
+    private static final double BESIDE = 0.14;
+    /** Heights of the sign, as shares of the size of the type, the best first. */
+    private static final double[] SIGNS = {CAPITALS, 0.8 * CAPITALS, 0.6 * CAPITALS};
+    /** Letters this much narrower still look like the type. */
+    private static final double NARROW = 0.8;
+    /** Narrower ones are hard to tell apart. */
+    private static final double NARROWEST = 0.7;
 
+    private static final double TRIAL = 100;
     private final VerdictSign sign = new VerdictSign();
+    private final Text shown = new Text();
+    private final Scale narrowing = new Scale(1, 1);
     private final Text largest = new Text();
-    private final List<Text> lines = new ArrayList<>();
     private final ObservableValue<String> word;
 
     /** Shows this word. */
@@ -37,7 +43,11 @@ public final class VerdictBoard extends Region {
         largest.getStyleClass().add("verdict-largest");
         largest.setManaged(false);
         largest.setVisible(false);
-        getChildren().addAll(largest, sign);
+        shown.getStyleClass().add("verdict-word");
+        shown.setTextOrigin(VPos.BASELINE);
+        shown.setManaged(false);
+        shown.getTransforms().add(narrowing);
+        getChildren().addAll(largest, sign, shown);
         word.addListener((observed, old, now) -> requestLayout());
         largest.fontProperty().addListener((observed, old, now) -> requestLayout());
     }
@@ -54,46 +64,45 @@ public final class VerdictBoard extends Region {
     /**
      * How the word is set.
      *
-     * @param rows its lines
      * @param size of the type
      * @param side of the sign
+     * @param width of the letters, as a share of their own
      */
-    private record Setting(List<String> rows, double size, double side) {
-        double height() {
-            return size * (CAPITALS + (rows.size() - 1) * LINE + 2 * GAP);
-        }
+    private record Setting(double size, double side, double width) {}
+
+    /** Height of the whole for a size of 1: an accent on a capital needs more above it. */
+    private double height() {
+        return Math.max(CAPITALS + GAP, rise()) + GAP;
     }
 
-    private Setting setting(double width) {
-        String text = word.getValue();
-        List<Setting> possible = new ArrayList<>();
-        possible.add(set(List.of(text), width, CAPITALS));
-        // Where the sign would cost the word much of its size it is drawn smaller.
-        possible.add(set(List.of(text), width, SMALL_SIGN));
-        for (int space = text.indexOf(' '); space > 0; space = text.indexOf(' ', space + 1)) {
-            List<String> rows = List.of(text.substring(0, space), text.substring(space + 1));
-            possible.add(set(rows, width, CAPITALS));
-            possible.add(set(rows, width, SMALL_SIGN));
-        }
-        Setting best = possible.get(0);
-        for (Setting each : possible) {
-            if (each.size() > best.size() * 1.04) {
-                best = each;
+    private double rise() {
+        Text trial = trial(word.getValue());
+        trial.setBoundsType(TextBoundsType.VISUAL);
+        return ACCENT_GAP - trial.getLayoutBounds().getMinY() / TRIAL;
+    }
+
+    /** The setting for a size of the type; with a smaller one where even the narrowest letters are too wide. */
+    private Setting setting(double width, double size) {
+        double ems = emsWide(word.getValue());
+        for (double share : SIGNS) {
+            double narrow = (width / size - share - BESIDE) / ems;
+            if (narrow >= NARROW) {
+                return new Setting(size, size * share, Math.min(1, narrow));
             }
         }
-        return best;
-    }
-
-    private Setting set(List<String> rows, double width, double signShare) {
-        double widest = rows.stream().mapToDouble(VerdictBoard::emsWide).max().orElse(1);
-        double size = Math.min(largest.getFont().getSize(), width / (widest + signShare + BESIDE));
-        return new Setting(rows, size, size * signShare);
+        double share = SIGNS[SIGNS.length - 1];
+        double fitting = Math.min(size, width / (ems * NARROWEST + share + BESIDE));
+        return new Setting(fitting, fitting * share, (width / fitting - share - BESIDE) / ems);
     }
 
     private static double emsWide(String row) {
-        Text trial = new Text(row);
+        return trial(row).getLayoutBounds().getWidth() / TRIAL;
+    }
+
+    private static Text trial(String row) {
+        Text trial = new Text(row.isEmpty() ? " " : row);
         trial.setFont(font(TRIAL));
-        return trial.getLayoutBounds().getWidth() / TRIAL;
+        return trial;
     }
 
     private static Font font(double size) {
@@ -102,36 +111,17 @@ public final class VerdictBoard extends Region {
 
     @Override
     protected void layoutChildren() {
-        Setting set = fitted();
-        getChildren().removeAll(lines);
-        lines.clear();
+        double low = getHeight() / height();
+        Setting set = setting(getWidth(), Math.min(largest.getFont().getSize(), low));
         double capitals = set.size() * CAPITALS;
-        double base = set.size() * GAP + capitals;
+        double base = set.size() * (height() - GAP);
         sign.resizeRelocate(0, base - capitals + (capitals - set.side()) / 2, set.side(), set.side());
-        for (String row : set.rows()) {
-            Text text = new Text(row);
-            text.getStyleClass().add("verdict-word");
-            text.setFont(font(set.size()));
-            text.setTextOrigin(VPos.BASELINE);
-            text.setManaged(false);
-            text.setX(set.side() + set.size() * BESIDE);
-            text.setY(base);
-            base += set.size() * LINE;
-            lines.add(text);
-        }
-        getChildren().addAll(lines);
-    }
-
-    /** The setting for the width, smaller where the height is short. */
-    private Setting fitted() {
-        Setting wide = setting(getWidth());
-        double share = Math.min(1, getHeight() / wide.height());
-        return new Setting(wide.rows(), wide.size() * share, wide.side() * share);
-    }
-
-    /** Height of the capitals as they are shown, in pixels. */
-    double capitals() {
-        return fitted().size() * CAPITALS;
+        shown.setText(word.getValue());
+        shown.setFont(font(set.size()));
+        shown.setX(set.side() + set.size() * BESIDE);
+        shown.setY(base);
+        narrowing.setPivotX(shown.getX());
+        narrowing.setX(set.width());
     }
 
     @Override
@@ -141,7 +131,8 @@ public final class VerdictBoard extends Region {
 
     @Override
     protected double computePrefHeight(double width) {
-        return width > 0 ? setting(width).height() : largest.getFont().getSize();
+        double size = largest.getFont().getSize();
+        return width > 0 ? setting(width, size).size() * height() : size;
     }
 
     @Override

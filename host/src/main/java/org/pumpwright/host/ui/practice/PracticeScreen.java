@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
@@ -26,6 +27,7 @@ import org.pumpwright.host.ui.Moment;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
 import org.pumpwright.host.ui.control.ChoiceButton;
+import org.pumpwright.host.ui.control.PretenceSign;
 import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
 import org.pumpwright.host.ui.work.PracticeModel;
@@ -69,7 +71,7 @@ public final class PracticeScreen implements Screen {
         buildAnswer();
         node.getChildren().addAll(head(), stage);
         model.faults().addListener((ListChangeListener<Fault>) change -> showFaults());
-        model.guesses().addListener((ListChangeListener<Fault>) change -> showGuesses());
+        model.quiz().guesses().addListener((ListChangeListener<Fault>) change -> showGuesses());
         model.stageProperty().addListener((observed, old, now) -> show());
         showFaults();
         show();
@@ -79,10 +81,15 @@ public final class PracticeScreen implements Screen {
         Label what = label("practice-what", saying.text(model.stageProperty().map(now -> headline(now))));
         HBox.setHgrow(what, Priority.ALWAYS);
         what.setMaxWidth(Double.MAX_VALUE);
-        Label tally =
-                label("practice-tally", saying.text("ui.practice.tally", model.rightProperty(), model.askedProperty()));
+        Label tally = label(
+                "practice-tally",
+                saying.text(
+                        "ui.practice.tally",
+                        model.quiz().rightProperty(),
+                        model.quiz().askedProperty()));
         tally.setId("tally");
-        HBox head = new HBox(what, tally);
+        Word always = Word.of("ui.pretence.practice");
+        HBox head = new HBox(what, new PretenceSign(saying, new SimpleObjectProperty<>(always)), tally);
         head.getStyleClass().add("practice-head");
         return head;
     }
@@ -106,14 +113,14 @@ public final class PracticeScreen implements Screen {
     }
 
     private void buildAnswer() {
-        Sign sign = new Sign(model.markProperty().get());
-        sign.markProperty().bind(model.markProperty());
-        Label what = label("practice-answer", saying.text(model.answerProperty()));
+        Sign sign = new Sign(model.quiz().markProperty().get());
+        sign.markProperty().bind(model.quiz().markProperty());
+        Label what = label("practice-answer", saying.text(model.quiz().answerProperty()));
         what.getStyleClass().add("data");
         HBox.setHgrow(what, Priority.ALWAYS);
         HBox line = new HBox(sign, what);
         line.getStyleClass().add("ready-head");
-        RowList rows = new RowList(saying, model.giveaway());
+        RowList rows = new RowList(saying, model.quiz().giveaway());
         VBox.setVgrow(rows, Priority.ALWAYS);
         answer.getChildren().addAll(line, label("heading", saying.text("ui.practice.giveaway")), rows);
         answer.setMinHeight(0);
@@ -143,7 +150,7 @@ public final class PracticeScreen implements Screen {
     }
 
     private void showGuesses() {
-        fill(guesses, 2, model.guesses(), model::guess);
+        fill(guesses, 2, model.quiz().guesses(), model::guess);
     }
 
     private void fill(GridPane grid, int columns, List<Fault> faults, Consumer<Fault> deed) {

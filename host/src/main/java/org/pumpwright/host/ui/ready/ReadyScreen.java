@@ -17,6 +17,7 @@ import org.pumpwright.host.ui.Frame;
 import org.pumpwright.host.ui.Moment;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
+import org.pumpwright.host.ui.control.PretenceSign;
 import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
 import org.pumpwright.host.ui.work.ReadyModel;
@@ -93,7 +94,7 @@ public final class ReadyScreen implements Screen {
         VBox words = new VBox(headline, remedy);
         words.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox head = new HBox(sign, words);
+        HBox head = new HBox(sign, words, new PretenceSign(saying, run.pretenceProperty()));
         head.getStyleClass().add("ready-head");
         return head;
     }

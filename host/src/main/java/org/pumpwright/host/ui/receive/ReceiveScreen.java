@@ -3,28 +3,20 @@ package org.pumpwright.host.ui.receive;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-import javafx.beans.binding.StringBinding;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
-import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.pumpwright.host.catalog.UnitModel;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.ui.Action;
 import org.pumpwright.host.ui.Frame;
@@ -32,22 +24,21 @@ import org.pumpwright.host.ui.Moment;
 import org.pumpwright.host.ui.Prompt;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
-import org.pumpwright.host.ui.control.ChoiceButton;
-import org.pumpwright.host.ui.control.Sign;
-import org.pumpwright.host.ui.work.ComplaintChoice;
-import org.pumpwright.host.ui.work.Mark;
-import org.pumpwright.host.ui.work.Product;
 import org.pumpwright.host.ui.work.ReceiveModel;
+import org.pumpwright.host.ui.work.Rinsing;
 import org.pumpwright.host.ui.work.Word;
 
-/** A unit comes in: what it is, whose, why, what it has pumped, and the plan that follows from it. JavaFX thread only. */
+/** A unit comes in: a page of what must be said, a page of its claim and who tests, and the plan that follows. JavaFX thread only. */
 public final class ReceiveScreen implements Screen {
     private static final int MOST_ANSWERS = 5;
 
     private final Frame frame;
     private final Saying saying;
     private final ReceiveModel model;
-    private final VBox models = new VBox();
+    private final RinsePrompt rinse;
+    private final UnitPage unitPage;
+    private final ClaimPage claimPage;
+    private final BooleanProperty atClaim = new SimpleBooleanProperty();
     private final VBox node = new VBox();
     private final ObservableList<Action> actions = FXCollections.observableArrayList();
 
@@ -56,223 +47,69 @@ public final class ReceiveScreen implements Screen {
         this.frame = frame;
         this.saying = frame.saying();
         this.model = model;
+        rinse = new RinsePrompt(frame, model);
+        unitPage = new UnitPage(saying, model, rinse);
+        claimPage = new ClaimPage(frame, model);
         node.getStyleClass().add("receive-screen");
-        HBox columns = new HBox(unitColumn(), paperColumn(), complaintColumn());
-        columns.getStyleClass().add("columns");
-        VBox.setVgrow(columns, Priority.ALWAYS);
-        columns.setMinHeight(0);
-        node.getChildren().addAll(columns, outcome());
+        for (Region page : List.of(unitPage, claimPage)) {
+            VBox.setVgrow(page, Priority.ALWAYS);
+        }
+        OutcomeBand outcome = new OutcomeBand(saying, model);
+        node.getChildren().addAll(unitPage, outcome);
+        atClaim.addListener((observed, old, now) -> node.getChildren().setAll(now ? claimPage : unitPage, outcome));
         addActions();
-        model.shown().addListener((ListChangeListener<UnitModel>) change -> showModels());
-        showModels();
-    }
-
-    private Node unitColumn() {
-        models.getStyleClass().add("choices");
-        ScrollPane scroll = new ScrollPane(models);
-        scroll.setFitToWidth(true);
-        scroll.setMinHeight(0);
-        scroll.setFocusTraversable(false);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        TextField filter = field("filter", model.filterProperty());
-        filter.promptTextProperty().bind(saying.text("ui.receive.filter"));
-        List<Node> products = new ArrayList<>();
-        for (Product product : Product.values()) {
-            ChoiceButton button = new ChoiceButton(
-                    saying.text(product.word()), () -> model.productProperty().set(Optional.of(product)));
-            button.setId("product-" + products.size());
-            button.chosenProperty().bind(model.productProperty().map(now -> now.equals(Optional.of(product))));
-            products.add(button);
-        }
-        VBox column =
-                new VBox(heading("ui.receive.model"), filter, scroll, heading("ui.receive.product"), grid(products));
-        column.getStyleClass().addAll("column", "column-unit");
-        return column;
-    }
-
-    private Node paperColumn() {
-        TextField serial = field("serial", model.serialProperty());
-        serial.disableProperty().bind(model.noPlateProperty());
-        HBox.setHgrow(serial, Priority.ALWAYS);
-        ChoiceButton noPlate = new ChoiceButton(saying.text("ui.receive.no_plate"), this::flipNoPlate);
-        noPlate.setId("no-plate");
-        noPlate.chosenProperty().bind(model.noPlateProperty());
-        HBox plate = new HBox(serial, noPlate);
-        plate.getStyleClass().add("pair");
-        TextField technician = field("technician", model.technicianProperty());
-        TextField claim = field("claim", model.claimProperty());
-        claim.setOnAction(entered -> model.lookUpClaim());
-        claim.focusedProperty().addListener((observed, old, now) -> {
-            if (!now) {
-                model.lookUpClaim();
-            }
-        });
-        VBox who = new VBox(heading("ui.receive.technician"), technician);
-        VBox which = new VBox(heading("ui.receive.claim"), claim);
-        HBox names = new HBox(who, which);
-        names.getStyleClass().add("pair");
-        ChoiceButton clean = new ChoiceButton(saying.text("ui.receive.clean"), this::flipClean);
-        clean.setId("clean");
-        clean.chosenProperty().bind(model.decontaminatedProperty());
-        VBox column = new VBox(heading("ui.receive.serial"), plate, names, clean, caution());
-        column.getStyleClass().addAll("column", "column-paper");
-        return column;
-    }
-
-    private Node caution() {
-        Label caution = new Label();
-        caution.setWrapText(true);
-        caution.setMinHeight(Region.USE_PREF_SIZE);
-        ObservableValue<Word> word = model.productProperty()
-                .map(product -> product.map(Product::caution).orElse(Word.of("ui.receive.caution")));
-        caution.textProperty().bind(saying.text(word));
-        HBox.setHgrow(caution, Priority.ALWAYS);
-        HBox box = new HBox(new Sign(Mark.WATCH), caution);
-        box.getStyleClass().add("caution");
-        return box;
-    }
-
-    private Node complaintColumn() {
-        List<Node> all = new ArrayList<>();
-        for (ComplaintChoice choice : ComplaintChoice.all()) {
-            ChoiceButton button = new ChoiceButton(
-                    saying.text(choice.word()), () -> model.complaintProperty().set(Optional.of(choice)));
-            button.setId("complaint-" + all.size());
-            button.chosenProperty().bind(model.complaintProperty().map(now -> now.equals(Optional.of(choice))));
-            all.add(button);
-        }
-        VBox column = new VBox(heading("ui.receive.complaint"), grid(all));
-        column.getStyleClass().addAll("column", "column-complaint");
-        return column;
-    }
-
-    private Node outcome() {
-        Label plan = new Label();
-        plan.getStyleClass().addAll("plan-name");
-        plan.setWrapText(true);
-        ObservableValue<Word> planWord = model.planProperty()
-                .map(found -> found.map(each -> Word.of("ui.receive.plan", each.title()))
-                        .orElse(Word.of("ui.receive.plan.none")));
-        plan.textProperty().bind(saying.text(planWord));
-        Label reason = new Label();
-        reason.getStyleClass().add("data");
-        reason.setWrapText(true);
-        reason.textProperty().bind(saying.text(model.reasonProperty()));
-        VBox proposed = new VBox(plan, reason);
-        proposed.getStyleClass().add("proposed");
-        HBox.setHgrow(proposed, Priority.ALWAYS);
-        Sign sign = new Sign(Mark.WATCH);
-        sign.markProperty().bind(model.completeProperty().map(complete -> complete ? Mark.GOOD : Mark.WATCH));
-        Label missing = new Label();
-        missing.getStyleClass().add("missing");
-        missing.setWrapText(true);
-        missing.textProperty().bind(missingText());
-        HBox lack = new HBox(sign, missing);
-        lack.getStyleClass().add("lack");
-        HBox band = new HBox(proposed, lack);
-        band.getStyleClass().add("outcome");
-        band.setMinHeight(Region.USE_PREF_SIZE);
-        return band;
-    }
-
-    private StringBinding missingText() {
-        return Bindings.createStringBinding(
-                () -> {
-                    if (model.missing().isEmpty()) {
-                        return saying.now(Word.of("ui.receive.complete"));
-                    }
-                    String all = model.missing().stream().map(saying::now).collect(Collectors.joining(", "));
-                    return saying.now(Word.of("ui.receive.missing", all));
-                },
-                model.missing(),
-                saying.languageProperty());
-    }
-
-    private TextField field(String id, StringProperty value) {
-        TextField field = new TextField();
-        field.setId(id);
-        field.setMinWidth(0);
-        field.setPrefColumnCount(6);
-        field.textProperty().bindBidirectional(value);
-        return field;
-    }
-
-    private Label heading(String key) {
-        Label label = new Label();
-        label.getStyleClass().add("heading");
-        label.textProperty().bind(saying.text(key));
-        return label;
-    }
-
-    private static GridPane grid(List<Node> nodes) {
-        GridPane grid = new GridPane();
-        grid.getStyleClass().add("choice-grid");
-        ColumnConstraints half = new ColumnConstraints();
-        half.setPercentWidth(50);
-        grid.getColumnConstraints().addAll(half, half);
-        for (int i = 0; i < nodes.size(); i++) {
-            grid.add(nodes.get(i), i % 2, i / 2);
-        }
-        return grid;
-    }
-
-    private void showModels() {
-        models.getChildren().clear();
-        for (UnitModel each : model.shown()) {
-            ChoiceButton button = new ChoiceButton(
-                    new SimpleObjectProperty<>(each.title()),
-                    () -> model.modelProperty().set(Optional.of(each)));
-            button.setId("model-" + each.id());
-            button.getStyleClass().add("data");
-            button.chosenProperty().bind(model.modelProperty().map(now -> now.equals(Optional.of(each))));
-            models.getChildren().add(button);
-        }
     }
 
     private void addActions() {
-        BooleanBinding known =
-                Bindings.createBooleanBinding(() -> model.modelProperty().get().isPresent(), model.modelProperty());
-        BooleanBinding several = Bindings.size(model.technicians()).greaterThan(1);
+        BooleanBinding known = Bindings.createBooleanBinding(
+                () -> model.unit().modelProperty().get().isPresent(),
+                model.unit().modelProperty());
+        BooleanBinding somebody = Bindings.isNotEmpty(model.technicians().recent());
+        ObservableValue<String> otherPage =
+                saying.text(atClaim.map(there -> Word.of(there ? "ui.receive.to_unit" : "ui.receive.to_claim")));
         actions.setAll(
                 Action.of(saying.text("ui.receive.accept"), this::accept)
-                        .when(model.completeProperty())
+                        .when(Bindings.or(model.completeProperty(), model.onlyRinsingProperty()))
                         .asNext(),
                 Action.of(saying.text("ui.receive.other_plan"), this::askWhichPlan)
                         .when(known),
-                Action.of(saying.text("ui.receive.no_plate"), this::flipNoPlate),
-                Action.of(saying.text("ui.receive.clean.short"), this::flipClean),
-                Action.of(saying.text("ui.receive.technician"), this::askWho).when(several),
-                Action.of(saying.text("ui.receive.clear"), model::clear));
+                Action.of(otherPage, () -> atClaim.set(!atClaim.get())),
+                Action.of(saying.text("ui.receive.clean.short"), rinse::flipClean),
+                Action.of(saying.text("ui.receive.technician"), this::askWho).when(somebody),
+                Action.of(saying.text("ui.receive.clear"), this::clear));
     }
 
     private void accept() {
-        model.accept();
-        frame.goTo(Moment.READY);
+        if (model.rinsing().stateProperty().get() == Rinsing.State.NOT_SAID) {
+            rinse.ask(this::accept);
+            return;
+        }
+        model.accept(() -> {
+            atClaim.set(false);
+            frame.goTo(Moment.READY);
+        });
     }
 
-    private void flipNoPlate() {
-        model.noPlateProperty().set(!model.noPlateProperty().get());
-    }
-
-    private void flipClean() {
-        model.decontaminatedProperty().set(!model.decontaminatedProperty().get());
+    private void clear() {
+        model.clear();
+        atClaim.set(false);
     }
 
     private void askWhichPlan() {
-        List<Plan> plans = model.plansOfTheKind();
+        List<Plan> plans = model.unit().plansOfTheKind();
         askFrom(
                 "ui.receive.other_plan",
                 plans.stream().map(Plan::title).toList(),
-                place -> model.choose(plans.get(place)),
+                place -> model.unit().choose(plans.get(place)),
                 0);
     }
 
     private void askWho() {
-        List<String> names = model.technicians();
+        List<String> names = List.copyOf(model.technicians().recent());
         askFrom(
                 "ui.receive.technician",
                 names,
-                place -> model.technicianProperty().set(names.get(place)),
+                place -> model.technicians().nameProperty().set(names.get(place)),
                 0);
     }
 
@@ -310,9 +147,14 @@ public final class ReceiveScreen implements Screen {
         model.load();
     }
 
+    /** The plate, unless the cursor or the page says that it is the number of a claim. */
     @Override
     public void scanned(String text) {
-        model.scanned(text);
+        if (atClaim.get() || unitPage.isAtClaim()) {
+            model.scannedClaim(text);
+        } else {
+            model.scannedPlate(text);
+        }
     }
 
     @Override

@@ -27,6 +27,7 @@ import org.pumpwright.host.ui.Prompt;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
 import org.pumpwright.host.ui.control.LivePlot;
+import org.pumpwright.host.ui.control.PretenceSign;
 import org.pumpwright.host.ui.control.StripChart;
 import org.pumpwright.host.ui.work.RunModel;
 import org.pumpwright.host.ui.work.Stored;
@@ -71,8 +72,8 @@ public final class RunScreen implements Screen {
         strip = new RunStrip(saying, model, dark);
         build();
         model.onHappening(what -> frame.cue(Cue.valueOf(what.name())));
-        model.questionProperty().addListener((observed, old, now) -> now.ifPresent(this::ask));
-        model.asksWhyProperty().addListener((observed, old, now) -> {
+        model.questions().questionProperty().addListener((observed, old, now) -> now.ifPresent(this::ask));
+        model.questions().asksWhyProperty().addListener((observed, old, now) -> {
             if (now) {
                 askWhy();
             } else {
@@ -105,7 +106,7 @@ public final class RunScreen implements Screen {
         drawings.getStyleClass().add("run-drawings");
         drawings.setMinHeight(0);
         VBox.setVgrow(drawings, Priority.ALWAYS);
-        node.getChildren().addAll(top, new ProgressStrip(model.progressProperty()), drawings);
+        node.getChildren().addAll(top, new ProgressStrip(model.view().progressProperty()), drawings);
     }
 
     private Node flow() {
@@ -118,9 +119,9 @@ public final class RunScreen implements Screen {
                         () -> ShownUnits.fixed(
                                 "%.2f",
                                 ShownUnits.flow(
-                                        model.flowProperty().get().m3PerSecond(),
+                                        model.view().flowProperty().get().m3PerSecond(),
                                         saying.unitsProperty().get())),
-                        model.flowProperty(),
+                        model.view().flowProperty(),
                         saying.unitsProperty()));
         Label unit = new Label();
         unit.getStyleClass().add("run-flow-unit");
@@ -131,9 +132,9 @@ public final class RunScreen implements Screen {
     }
 
     private Node words() {
-        Label headline = label("run-headline", saying.text(model.headlineProperty()));
-        Label left = label("run-left", saying.text(model.leftProperty()));
-        Label detail = label("run-detail", saying.text(model.detailProperty()));
+        Label headline = label("run-headline", saying.text(model.view().headlineProperty()));
+        Label left = label("run-left", saying.text(model.view().leftProperty()));
+        Label detail = label("run-detail", saying.text(model.view().detailProperty()));
         ObservableValue<Word> whose =
                 work.orderProperty().map(order -> order.map(RunScreen::subject).orElse(Word.NONE));
         Label subject = label("subject", saying.text(whose));
@@ -143,15 +144,21 @@ public final class RunScreen implements Screen {
         HBox.setHgrow(headline, Priority.ALWAYS);
         headline.setMaxWidth(Double.MAX_VALUE);
         HBox first = new HBox(headline, left);
-        VBox words = new VBox(subject, first, detail);
+        HBox.setHgrow(detail, Priority.ALWAYS);
+        detail.setMaxWidth(Double.MAX_VALUE);
+        HBox last = new HBox(detail, new PretenceSign(saying, model.pretenceProperty()));
+        last.getStyleClass().add("subject-line");
+        VBox words = new VBox(subject, first, last);
         words.getStyleClass().add("run-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         return words;
     }
 
     private static Word subject(WorkOrder order) {
-        String key = order.practice().isPresent() ? "ui.run.subject.practice" : "ui.run.subject";
-        return Word.of(key, WorkOrder.serialWord(order.serial()), order.plan().title());
+        return Word.of(
+                "ui.run.subject",
+                WorkOrder.serialWord(order.serial()),
+                order.plan().title());
     }
 
     private static Label label(String styleClass, ObservableValue<String> text) {
@@ -193,7 +200,8 @@ public final class RunScreen implements Screen {
         frame.goTo(Moment.RUN);
         List<Action> answers = new ArrayList<>();
         question.answers().stream().limit(MOST_ANSWERS).forEach(answer -> {
-            Action action = Action.of(saying.text(answerWord(answer)), () -> model.answer(answer));
+            Action action = Action.of(
+                    saying.text(answerWord(answer)), () -> model.questions().answer(answer));
             answers.add(answers.isEmpty() ? action.asNext() : action);
         });
         boolean pause = question.name().equals("pause");
@@ -221,9 +229,11 @@ public final class RunScreen implements Screen {
         frame.goTo(Moment.RUN);
         List<Action> answers = new ArrayList<>();
         for (WhyStopped why : WhyStopped.values()) {
-            answers.add(Action.of(saying.text(why.word()), () -> model.because(Optional.of(why))));
+            answers.add(
+                    Action.of(saying.text(why.word()), () -> model.questions().because(Optional.of(why))));
         }
-        answers.add(Action.of(saying.text("ui.run.why.none"), () -> model.because(Optional.empty())));
+        answers.add(Action.of(
+                saying.text("ui.run.why.none"), () -> model.questions().because(Optional.empty())));
         frame.ask(new Prompt(saying.text("ui.run.why"), saying.text("ui.run.why.text"), Optional.empty(), answers));
     }
 

@@ -63,7 +63,7 @@ final class RunStrip {
                         (value, units) -> ShownUnits.fixed(units == UnitSystem.US ? "%.1f " : "%.0f ", value)
                                 + ShownUnits.pressure(units))));
         chart.paletteProperty().bind(dark.map(now -> now ? Palette.DARK : Palette.LIGHT));
-        model.stripSizeProperty().addListener((observed, old, now) -> follow());
+        model.view().stripSizeProperty().addListener((observed, old, now) -> follow());
         saying.unitsProperty().addListener((observed, old, now) -> anew());
         anew();
     }
@@ -93,13 +93,13 @@ final class RunStrip {
     }
 
     private void follow() {
-        int size = model.stripSizeProperty().get();
+        int size = model.view().stripSizeProperty().get();
         if (size < shown) {
             anew();
             return;
         }
         UnitSystem units = saying.unitsProperty().get();
-        List<StripSample> samples = model.strip();
+        List<StripSample> samples = model.view().strip();
         for (; shown < size; shown++) {
             StripSample sample = samples.get(shown);
             for (Lane lane : lanes) {

@@ -26,7 +26,7 @@ final class SweepPlot {
                 saying.text("ui.run.plot.across"),
                 saying.text("ui.run.plot.up", saying.unitsProperty().map(ShownUnits::flow)));
         plot.paletteProperty().bind(dark.map(now -> now ? Palette.DARK : Palette.LIGHT));
-        model.sweepProperty().addListener((observed, old, now) -> show());
+        model.view().sweepProperty().addListener((observed, old, now) -> show());
         saying.unitsProperty().addListener((observed, old, now) -> show());
         show();
     }
@@ -37,7 +37,7 @@ final class SweepPlot {
 
     private void show() {
         UnitSystem units = saying.unitsProperty().get();
-        plot.pictureProperty().set(picture(model.sweepProperty().get(), flow -> ShownUnits.flow(flow, units)));
+        plot.pictureProperty().set(picture(model.view().sweepProperty().get(), flow -> ShownUnits.flow(flow, units)));
     }
 
     private static CurvePicture picture(SweepView view, DoubleUnaryOperator shown) {

@@ -8,14 +8,12 @@ import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
-import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Connection;
@@ -25,10 +23,9 @@ import org.pumpwright.host.ui.Moment;
 import org.pumpwright.host.ui.Prompt;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
-import org.pumpwright.host.ui.control.ReadingTile;
+import org.pumpwright.host.ui.control.FillBar;
 import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
-import org.pumpwright.host.ui.work.Reading;
 import org.pumpwright.host.ui.work.StandCareModel;
 import org.pumpwright.host.ui.work.StandWatchModel;
 import org.pumpwright.host.ui.work.Word;
@@ -41,8 +38,6 @@ public final class StandScreen implements Screen {
     private final Saying saying;
     private final StandWatchModel watch;
     private final StandCareModel care;
-    private final TilePane tiles = new TilePane();
-    private final Label silent = new Label();
     private final VBox node = new VBox();
     private final ObservableList<Action> actions = FXCollections.observableArrayList();
 
@@ -54,33 +49,46 @@ public final class StandScreen implements Screen {
         this.care = care;
         build();
         addActions();
-        watch.readings().addListener((ListChangeListener<Reading>) change -> showReadings());
-        showReadings();
         care.showCalibrations();
     }
 
     private void build() {
         node.getStyleClass().add("stand-screen");
-        tiles.getStyleClass().add("reading-tiles");
-        silent.getStyleClass().add("silent");
-        silent.setWrapText(true);
-        silent.textProperty().bind(saying.text("ui.stand.silent"));
-        Label name = new Label();
-        name.getStyleClass().addAll("stand-name", "data");
-        name.textProperty().bind(watch.standProperty().map(StandDescription::title));
         Sign sign = new Sign(care.markProperty().get());
         sign.markProperty().bind(care.markProperty());
         Label headline = new Label();
+        headline.setId("stand-headline");
         headline.getStyleClass().add("headline");
-        headline.setWrapText(true);
-        headline.textProperty().bind(saying.text(care.headlineProperty()));
-        HBox.setHgrow(headline, Priority.ALWAYS);
-        HBox head = new HBox(sign, headline);
+        Label advice = new Label();
+        advice.getStyleClass().add("stand-advice");
+        say(headline, care.headlineProperty());
+        say(advice, care.adviceProperty());
+        ObservableValue<Boolean> advised = care.adviceProperty().map(word -> !word.equals(Word.NONE));
+        advice.visibleProperty().bind(advised);
+        advice.managedProperty().bind(advised);
+        VBox words = new VBox(headline, advice);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox head = new HBox(sign, words);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("head");
         RowList list = new RowList(saying, care.rows());
         VBox.setVgrow(list, Priority.ALWAYS);
-        node.getChildren().addAll(name, tiles, silent, head, list);
+        node.getChildren().addAll(new StandPanel(saying, watch), head, progress(), list);
+    }
+
+    private void say(Label label, ObservableValue<Word> word) {
+        label.setWrapText(true);
+        label.setMinHeight(Label.USE_PREF_SIZE);
+        label.textProperty().bind(saying.text(word));
+    }
+
+    private FillBar progress() {
+        FillBar bar = new FillBar();
+        bar.setId("stand-progress");
+        bar.shareProperty().bind(care.shareProperty());
+        bar.visibleProperty().bind(care.busyProperty());
+        bar.managedProperty().bind(care.busyProperty());
+        return bar;
     }
 
     private void addActions() {
@@ -155,24 +163,6 @@ public final class StandScreen implements Screen {
             care.showCalibrations();
             watch.start();
         });
-    }
-
-    private void showReadings() {
-        List<Reading> now = watch.readings();
-        silent.setVisible(now.isEmpty());
-        silent.setManaged(now.isEmpty());
-        tiles.setVisible(!now.isEmpty());
-        tiles.setManaged(!now.isEmpty());
-        if (tiles.getChildren().size() != now.size()) {
-            tiles.getChildren()
-                    .setAll(now.stream()
-                            .map(each -> new ReadingTile(saying, each))
-                            .toList());
-            return;
-        }
-        for (int i = 0; i < now.size(); i++) {
-            ((ReadingTile) tiles.getChildren().get(i)).readingProperty().set(now.get(i));
-        }
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.pumpwright.host.ui.verdict;
 
 import java.util.Locale;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.beans.value.ObservableValue;
@@ -12,13 +13,17 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.pumpwright.host.app.paper.PaperKind;
 import org.pumpwright.host.ui.Action;
 import org.pumpwright.host.ui.Frame;
 import org.pumpwright.host.ui.Moment;
+import org.pumpwright.host.ui.OtherPapers;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
 import org.pumpwright.host.ui.control.RowList;
+import org.pumpwright.host.ui.control.Sign;
 import org.pumpwright.host.ui.control.VerdictBoard;
+import org.pumpwright.host.ui.work.Mark;
 import org.pumpwright.host.ui.work.Row;
 import org.pumpwright.host.ui.work.VerdictModel;
 import org.pumpwright.host.ui.work.Word;
@@ -61,11 +66,50 @@ public final class VerdictScreen implements Screen {
                 new HBox(list("ui.verdict.why", model.why(), "why"), list("ui.verdict.next", model.next(), "next"));
         lists.getStyleClass().addAll("columns", "verdict-lists");
         VBox.setVgrow(lists, Priority.ALWAYS);
+        node.getChildren().addAll(subject, board, meaning, complaint(), lists, papers());
+    }
+
+    /** The answer that the person at the counter waits for, in a line of its own. */
+    private Node complaint() {
+        Sign sign = new Sign(Mark.UNKNOWN);
+        sign.markProperty()
+                .bind(model.complaintProperty().map(row -> row.map(Row::mark).orElse(Mark.UNKNOWN)));
+        Label answer = label(
+                "complaint-answer",
+                saying.text(
+                        model.complaintProperty().map(row -> row.map(Row::name).orElse(Word.NONE))));
+        answer.setId("complaint");
+        answer.setMinWidth(Region.USE_PREF_SIZE);
+        answer.setWrapText(false);
+        Label why = label(
+                "complaint-why",
+                saying.text(model.complaintProperty()
+                        .map(row -> row.map(Row::finding).orElse(Word.NONE))));
+        why.getStyleClass().add("data");
+        HBox.setHgrow(why, Priority.ALWAYS);
+        HBox line = new HBox(sign, answer, why);
+        line.getStyleClass().add("complaint-line");
+        line.visibleProperty().bind(model.complaintProperty().map(Optional::isPresent));
+        line.managedProperty().bind(line.visibleProperty());
+        line.setMinHeight(Region.USE_PREF_SIZE);
+        return line;
+    }
+
+    /** Whether the run is on record, and where its last paper is. */
+    private Node papers() {
+        Sign sign = new Sign(Mark.UNKNOWN);
+        sign.markProperty().bind(model.filedProperty().map(Row::mark));
+        Label filed = label("filed", saying.text(model.filedProperty().map(Row::name)));
+        filed.setId("filed");
         Label paper = label("paper-line", saying.text(model.paperProperty()));
         paper.getStyleClass().add("data");
         paper.visibleProperty().bind(model.paperProperty().map(each -> !each.equals(Word.NONE)));
         paper.managedProperty().bind(paper.visibleProperty());
-        node.getChildren().addAll(subject, board, meaning, lists, paper);
+        HBox line = new HBox(sign, filed, paper);
+        line.getStyleClass().add("papers-line");
+        line.visibleProperty().bind(model.verdictProperty().map(Optional::isPresent));
+        line.setMinHeight(Region.USE_PREF_SIZE);
+        return line;
     }
 
     private static Label label(String styleClass, ObservableValue<String> text) {
@@ -90,23 +134,35 @@ public final class VerdictScreen implements Screen {
 
     private void addActions(boolean history) {
         BooleanBinding there = Bindings.createBooleanBinding(
-                () -> model.verdictProperty().get().isPresent(), model.verdictProperty());
-        BooleanBinding plan = Bindings.createBooleanBinding(
-                () -> model.nextPlanProperty().get().isPresent(), model.nextPlanProperty());
+                        () -> model.verdictProperty().get().isPresent(), model.verdictProperty())
+                .and(model.makingPaperProperty().not());
+        BooleanBinding next = Bindings.createBooleanBinding(
+                () -> model.nextPlanProperty().get().begins(), model.nextPlanProperty());
         actions.setAll(
                 Action.of(saying.text("ui.verdict.begin_next"), this::nextTest)
-                        .when(plan)
+                        .when(next)
                         .asNext(),
-                Action.of(saying.text("ui.verdict.page"), model::openPage).when(there),
-                Action.nothing(),
+                Action.of(saying.text("ui.papers.page"), () -> open(PaperKind.TECHNICIAN))
+                        .when(there),
+                Action.of(saying.text("ui.papers.label"), () -> open(PaperKind.LABEL))
+                        .when(there),
+                Action.of(saying.text("ui.papers.others"), () -> OtherPapers.ask(frame, model.hasClaim(), this::open))
+                        .when(there),
                 history
                         ? Action.of(saying.text("ui.verdict.compare"), () -> frame.goTo(Moment.HISTORY))
                         : Action.nothing(),
-                Action.nothing(),
                 Action.of(saying.text("ui.verdict.next_unit"), () -> frame.goTo(Moment.RECEIVE)));
     }
 
+    private void open(PaperKind kind) {
+        model.open(kind, OtherPapers.manner(saying));
+    }
+
     private void nextTest() {
+        if (model.bucketNext()) {
+            frame.goTo(Moment.BUCKET);
+            return;
+        }
         model.beginNextTest();
         frame.goTo(model.practice() ? Moment.RUN : Moment.READY);
     }

@@ -5,6 +5,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import org.pumpwright.host.stand.StandException;
@@ -14,6 +15,8 @@ import org.pumpwright.host.stand.StandException;
  * thread: STOP's key arrives on it. Thread-safe.
  */
 public final class Background implements AutoCloseable {
+    private static final long LAST_MOMENT_SECONDS = 2;
+
     private final Executor workers;
     private final Executor screen;
     private final Consumer<Trouble> troubles;
@@ -156,11 +159,17 @@ public final class Background implements AutoCloseable {
                 || (failure instanceof StandException stand && stand.trouble() == StandException.Trouble.INTERRUPTED);
     }
 
-    /** Interrupts what still runs. */
+    /** Interrupts what still runs, and gives what is being written a moment to end. */
     @Override
     public void close() {
         if (workers instanceof ExecutorService service) {
             service.shutdownNow();
+            try {
+                // What takes longer is a daemon, and ends with the program.
+                boolean unused = service.awaitTermination(LAST_MOMENT_SECONDS, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
         }
     }
 }

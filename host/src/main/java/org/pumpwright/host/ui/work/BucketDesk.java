@@ -41,9 +41,11 @@ public final class BucketDesk {
      *
      * @param record what came of it
      * @param papers its files
+     * @param entry its entry on record; empty while it waits to be put there
      * @param troubles why it is not on record yet; empty when it is
      */
-    public record Kept(BucketRecord record, BucketCalibration.Kept papers, List<String> troubles) {
+    public record Kept(
+            BucketRecord record, BucketCalibration.Kept papers, Optional<String> entry, List<String> troubles) {
         public Kept {
             troubles = List.copyOf(troubles);
         }
@@ -66,7 +68,10 @@ public final class BucketDesk {
             troubles.add("%s can't be marked for the record: %s".formatted(calibration.file(record), e.getMessage()));
         }
         BucketCalibration.Kept papers = calibration.keep(record, units);
-        troubles.addAll(book.workOff(List.of()).troubles());
-        return new Kept(record, papers, troubles);
+        RecordBook.Entered entered = book.workOff(List.of());
+        troubles.addAll(entered.troubles());
+        Optional<String> entry =
+                entered.ids().stream().filter(id -> id.endsWith(record.id())).findFirst();
+        return new Kept(record, papers, entry, troubles);
     }
 }

@@ -1,79 +1,49 @@
 package org.pumpwright.host.ui.work;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.SimpleStringProperty;
-import javafx.beans.property.StringProperty;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
+import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.bucket.BucketBench;
-import org.pumpwright.host.app.bucket.BucketCalibration;
 import org.pumpwright.host.app.bucket.BucketGuide;
+import org.pumpwright.host.app.bucket.LineScale;
 import org.pumpwright.host.app.bucket.TestWatcher;
-import org.pumpwright.host.calibrate.Reading.Weights;
-import org.pumpwright.host.calibrate.Run;
-import org.pumpwright.host.quantity.Duty;
+import org.pumpwright.host.datafile.DataFileException;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Connection;
+import org.pumpwright.host.stand.StandException;
 
-/** A guided bucket test: its plan, what to do next, K as it comes, the result. JavaFX thread only. */
+/** A guided bucket test, from Begin to its result: what to do next, the answers, STOP. JavaFX thread only. */
 public final class BucketModel {
+    private static final double USUAL_CELSIUS = 20;
+
     private final Background background;
     private final StandWatchModel watch;
     private final BucketGuide guide;
     private final BucketDesk desk;
-    private final Path benches;
+    private final ScaleModel scales;
     private final StopPress stop;
-    private final Opener opener;
+    private final BucketSetUp setUp;
+    private final BucketProgress progress;
     private final ReadOnlyObjectWrapper<BucketStep> step = new ReadOnlyObjectWrapper<>(BucketStep.PLAN);
-    private final ReadOnlyObjectWrapper<Word> sentence = new ReadOnlyObjectWrapper<>(Word.NONE);
+    private final ReadOnlyObjectWrapper<Word> sentence = new ReadOnlyObjectWrapper<>(BucketStep.PLAN.sentence());
     private final ReadOnlyObjectWrapper<Word> complaint = new ReadOnlyObjectWrapper<>(Word.NONE);
-    private final ReadOnlyObjectWrapper<Optional<BucketBench>> bench = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<BucketPlan> plan = new ReadOnlyObjectWrapper<>(BucketPlan.USUAL);
-    private final ReadOnlyObjectWrapper<Live> live = new ReadOnlyObjectWrapper<>(Live.NOTHING);
-    private final ReadOnlyObjectWrapper<Integer> run = new ReadOnlyObjectWrapper<>(0);
     private final ReadOnlyObjectWrapper<Optional<BucketDesk.Kept>> result =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final StringProperty serial = new SimpleStringProperty("");
-    private final StringProperty technician = new SimpleStringProperty("");
-    private final ObservableList<FlowRuns> flows = FXCollections.observableArrayList();
-    private final ObservableList<FlowRuns> flowsShown = FXCollections.unmodifiableObservableList(flows);
-    private final AtomicReference<@Nullable Live> latest = new AtomicReference<>();
+    private BucketStep answered = BucketStep.PLAN;
     private @Nullable BucketPerson person;
     private @Nullable StopButton button;
-
-    /**
-     * What is counted while the bucket fills.
-     *
-     * @param seconds since the diverter was swung in
-     * @param pulses since then
-     * @param m3 by the meter's K until now
-     */
-    public record Live(double seconds, double pulses, double m3) {
-        static final Live NOTHING = new Live(0, 0, 0);
-
-        /** Mean flow since then, m3/s. */
-        public double m3PerSecond() {
-            return seconds > 0 ? m3 / seconds : 0;
-        }
-    }
 
     /**
      * Tests on the stand that is watched.
      *
      * @param guide at a simulated stand it should be one by hand
      * @param benches folder of the files of benches
+     * @param scales where weights come from
      */
     public BucketModel(
             Background background,
@@ -81,63 +51,63 @@ public final class BucketModel {
             BucketGuide guide,
             BucketDesk desk,
             Path benches,
-            StopPress stop,
-            Opener opener) {
+            ScaleModel scales,
+            StopPress stop) {
         this.background = background;
         this.watch = watch;
         this.guide = guide;
         this.desk = desk;
-        this.benches = benches;
+        this.scales = scales;
         this.stop = stop;
-        this.opener = opener;
-        plan(BucketPlan.USUAL);
-        sentence.set(BucketStep.PLAN.sentence());
+        this.setUp = new BucketSetUp(background, benches, this::simulated);
+        this.progress = new BucketProgress(background);
+        setUp.planProperty().addListener((observed, old, now) -> showPlan());
+        setUp.benchProperty().addListener((observed, old, now) -> showPlan());
+        showPlan();
     }
 
-    /** Finds the benches; takes the one that goes with the stand when none is chosen yet. */
-    public void findBenches(Consumer<List<BucketBench>> found) {
-        background.run(() -> BucketBench.in(benches), all -> {
-            if (bench.get().isEmpty()) {
-                all.stream()
-                        .max(Comparator.comparing(each -> each.name().contains("simulated") == simulated()))
-                        .ifPresent(this::choose);
-            }
-            found.accept(all);
-        });
-    }
-
-    /** Takes a bench, with the meter and the technician that its file names. */
-    public void choose(BucketBench chosen) {
-        bench.set(Optional.of(chosen));
-        serial.set(chosen.sheet().meter().serial());
-        technician.set(chosen.sheet().job().technician());
-        plan(plan.get());
-    }
-
-    /** Changes the plan. */
-    public void plan(BucketPlan other) {
-        plan.set(other);
-        double gate = bench.get().map(each -> each.gateShare(other.runs())).orElse(Double.NaN);
-        flows.setAll(other.duties().stream()
-                .map(duty -> new FlowRuns(duty, List.of(), other.runs(), gate))
-                .toList());
+    private void showPlan() {
+        progress.begin(setUp.planProperty().get(), setUp.gateShare());
     }
 
     /** Begins. */
     public void begin(UnitSystem units) {
-        BucketBench on = bench.get().orElseThrow();
-        BucketPlan by = plan.get();
-        plan(by);
+        BucketBench on = setUp.benchProperty().get().orElseThrow();
+        BucketPlan by = setUp.planProperty().get();
         BucketPerson asked = new BucketPerson(name -> background.onScreen(() -> at(BucketStep.ofQuestion(name))));
         StopButton stopping = new StopButton();
         person = asked;
         button = stopping;
         complaint.set(Word.NONE);
         result.set(Optional.empty());
-        live.set(Live.NOTHING);
+        showPlan();
         at(BucketStep.STARTING);
         StandDescription stand = watch.standProperty().get();
-        BucketGuide.Order order = new BucketGuide.Order(
+        BucketGuide.Order order = order(stand, on, by);
+        String plate = setUp.serialProperty().get().strip();
+        String who = setUp.technicianProperty().get().strip();
+        Optional<ScaleModel.OnLine> scale =
+                simulated() ? Optional.empty() : scales.chosenProperty().get();
+        TestWatcher watcher = progress.watcher(on, by, new Scale());
+        // From here on STOP ends it, also while the stand is still being let go of or reached.
+        StopPress.Registration press = stop.register(stopping);
+        StopPress.Registration now = stop.register(why -> guide.stopNow());
+        Job job = watch.aside(
+                () -> {
+                    BucketGuide.Done done = carryOut(order, scale, asked, watcher, stopping, units);
+                    background.onScreen(() -> at(BucketStep.WORKING_OUT));
+                    return desk.keep(done, done.sheet().of(plate, who), stand.id(), units);
+                },
+                this::done);
+        if (job.runningProperty().get()) {
+            job.runningProperty().addListener((observed, old, going) -> over(press, now));
+        } else {
+            over(press, now);
+        }
+    }
+
+    private BucketGuide.Order order(StandDescription stand, BucketBench on, BucketPlan by) {
+        return new BucketGuide.Order(
                 stand.id(),
                 watch.reach().port(),
                 on.file(),
@@ -146,34 +116,46 @@ public final class BucketModel {
                 by.seconds(),
                 0,
                 0,
-                20,
+                USUAL_CELSIUS,
                 1,
                 desk.folder());
-        String plate = serial.get().strip();
-        String who = technician.get().strip();
-        Job job = watch.aside(
-                () -> {
-                    StopPress.Registration press = stop.register(stopping);
-                    StopPress.Registration now = stop.register(why -> guide.stopNow());
-                    try {
-                        BucketGuide.Done done =
-                                guide.carryOut(order, Optional.empty(), asked, new Watcher(on, by), stopping, units);
-                        background.onScreen(() -> at(BucketStep.WORKING_OUT));
-                        return desk.keep(done, done.sheet().of(plate, who), stand.id(), units);
-                    } finally {
-                        now.close();
-                        press.close();
-                    }
-                },
-                this::done);
-        if (job.runningProperty().get()) {
-            job.runningProperty().addListener((observed, old, going) -> over());
-        } else {
-            over();
+    }
+
+    private BucketGuide.Done carryOut(
+            BucketGuide.Order order,
+            Optional<ScaleModel.OnLine> scale,
+            BucketPerson asked,
+            TestWatcher watcher,
+            StopButton stopping,
+            UnitSystem units)
+            throws OrderException, DataFileException, StandException {
+        if (scale.isEmpty()) {
+            return guide.carryOut(order, Optional.empty(), asked, watcher, stopping, units);
+        }
+        try (LineScale line = scales.opened(scale.get())) {
+            return guide.carryOut(order, Optional.of(line), asked, watcher, stopping, units);
         }
     }
 
-    private void over() {
+    /** Tells what the scale does while a test goes on. */
+    private final class Scale implements BucketProgress.ScaleHearer {
+        @Override
+        public void shows(double grams) {
+            scales.showed(grams);
+            if (step.get() == BucketStep.SCALE) {
+                at(answered.afterwards());
+            }
+        }
+
+        @Override
+        public void fails(String why) {
+            complaint.set(Word.asIs(why));
+        }
+    }
+
+    private void over(StopPress.Registration press, StopPress.Registration now) {
+        now.close();
+        press.close();
         if (step.get() != BucketStep.RESULT) {
             at(BucketStep.PLAN);
         }
@@ -188,28 +170,20 @@ public final class BucketModel {
     /** A weight in grams, as it is typed. */
     public void weight(String typed) {
         String text = typed.strip();
-        Optional<Double> grams = grams(text);
-        if (grams.isEmpty() || grams.get() < 0 || grams.get() >= 1e7) {
-            complaint.set(Word.of(text.contains(",") ? "ui.bucket.point" : "ui.bucket.no_weight", text));
-            return;
-        }
-        give(text);
-    }
-
-    private static Optional<Double> grams(String text) {
-        try {
-            return text.isEmpty() ? Optional.empty() : Optional.of(Double.parseDouble(text));
-        } catch (NumberFormatException e) {
-            return Optional.empty();
+        Optional<Word> wrong = Grams.complaint(text);
+        wrong.ifPresent(complaint::set);
+        if (wrong.isEmpty()) {
+            give(text);
         }
     }
 
     /** Whether the scale's reading can be taken instead of typing it. */
     public boolean scaleIsRead() {
-        return simulated();
+        return simulated() || scales.chosenProperty().get().isPresent();
     }
 
-    private boolean simulated() {
+    /** Whether the stand is simulated, and its bucket and scale with it. */
+    public boolean simulated() {
         return watch.standProperty().get().connection() instanceof Connection.Simulated;
     }
 
@@ -222,17 +196,10 @@ public final class BucketModel {
         complaint.set(Word.NONE);
         BucketStep now = step.get();
         if (person != null && (now.weighs() || now.swings())) {
-            at(afterwards(now));
+            answered = now;
+            at(now.weighs() && answer.isEmpty() && !simulated() ? BucketStep.SCALE : now.afterwards());
             person.give(answer);
         }
-    }
-
-    private static BucketStep afterwards(BucketStep answered) {
-        return switch (answered) {
-            case TARE -> BucketStep.STEADYING;
-            case SWING_IN -> BucketStep.COUNTING;
-            default -> BucketStep.STARTING;
-        };
     }
 
     /** Ends the test before its time; what was weighed is kept in its sheet. */
@@ -246,83 +213,14 @@ public final class BucketModel {
 
     /** Back to a new plan. */
     public void again() {
-        plan(plan.get());
+        showPlan();
         result.set(Optional.empty());
         at(BucketStep.PLAN);
-    }
-
-    /** Opens one of the papers. */
-    public void open(Function<BucketCalibration.Kept, Path> which) {
-        result.get()
-                .map(BucketDesk.Kept::papers)
-                .map(which)
-                .ifPresent(paper -> background.run(
-                        () -> {
-                            opener.open(paper);
-                            return true;
-                        },
-                        opened -> {},
-                        failure -> background.trouble(Trouble.named("paper", paper.toString()))));
     }
 
     private void at(BucketStep now) {
         step.set(now);
         sentence.set(now.sentence());
-    }
-
-    private void show() {
-        Live counted = latest.getAndSet(null);
-        if (counted != null) {
-            live.set(counted);
-        }
-    }
-
-    private void weighed(int number, Duty duty, double k) {
-        List<FlowRuns> all = new ArrayList<>(flows);
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).duty().equals(duty)) {
-                flows.set(i, all.get(i).with(k));
-            }
-        }
-        run.set(number);
-    }
-
-    /** Carries what the guide tells to the screen; on the run thread. */
-    private final class Watcher implements TestWatcher {
-        private final BucketBench on;
-        private final BucketPlan by;
-
-        Watcher(BucketBench on, BucketPlan by) {
-            this.on = on;
-            this.by = by;
-        }
-
-        @Override
-        public void says(String words) {
-            // The steps are told by what is asked; the words are for a terminal.
-        }
-
-        @Override
-        public void live(double seconds, double pulses, double m3) {
-            if (latest.getAndSet(new Live(seconds, pulses, m3)) == null) {
-                background.onScreen(BucketModel.this::show);
-            }
-        }
-
-        @Override
-        public void began(int number, Duty duty) {
-            background.onScreen(() -> {
-                run.set(number);
-                live.set(Live.NOTHING);
-            });
-        }
-
-        @Override
-        public void kept(Run weighed) {
-            Duty duty = by.duties().get((weighed.number() - 1) / by.runs());
-            double k = weighed.reading() instanceof Weights ? on.k(weighed).pulsesPerM3() : Double.NaN;
-            background.onScreen(() -> weighed(weighed.number(), duty, k));
-        }
     }
 
     /** Where it is. */
@@ -335,29 +233,9 @@ public final class BucketModel {
         return sentence.getReadOnlyProperty();
     }
 
-    /** What is wrong with what was typed; {@link Word#NONE} when nothing is. */
+    /** What is wrong with a weight; {@link Word#NONE} when nothing is. */
     public ReadOnlyObjectProperty<Word> complaintProperty() {
         return complaint.getReadOnlyProperty();
-    }
-
-    /** The bench: scale, liquid and meter. */
-    public ReadOnlyObjectProperty<Optional<BucketBench>> benchProperty() {
-        return bench.getReadOnlyProperty();
-    }
-
-    /** The plan. */
-    public ReadOnlyObjectProperty<BucketPlan> planProperty() {
-        return plan.getReadOnlyProperty();
-    }
-
-    /** What is being counted. */
-    public ReadOnlyObjectProperty<Live> liveProperty() {
-        return live.getReadOnlyProperty();
-    }
-
-    /** Which run of all it is, from 1; 0 before the first. */
-    public ReadOnlyObjectProperty<Integer> runProperty() {
-        return run.getReadOnlyProperty();
     }
 
     /** What came of it. */
@@ -365,18 +243,18 @@ public final class BucketModel {
         return result.getReadOnlyProperty();
     }
 
-    /** The meter's serial number. */
-    public StringProperty serialProperty() {
-        return serial;
+    /** What is settled before. */
+    public BucketSetUp setUp() {
+        return setUp;
     }
 
-    /** Who tests. */
-    public StringProperty technicianProperty() {
-        return technician;
+    /** How far it has come. */
+    public BucketProgress progress() {
+        return progress;
     }
 
-    /** The flows with their runs. */
-    public ObservableList<FlowRuns> flows() {
-        return flowsShown;
+    /** Where its weights come from. */
+    public ScaleModel scales() {
+        return scales;
     }
 }

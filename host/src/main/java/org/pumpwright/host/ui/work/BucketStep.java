@@ -8,6 +8,8 @@ public enum BucketStep {
     PLAN,
     STARTING,
     TARE,
+    /** The scale is coming to rest and being read. */
+    SCALE,
     STEADYING,
     SWING_IN,
     COUNTING,
@@ -31,6 +33,15 @@ public enum BucketStep {
     /** Whether the stand is at work, or waits for the person. */
     public boolean underWay() {
         return this != PLAN && this != RESULT;
+    }
+
+    /** Where it is once this was answered, until the next thing is asked. */
+    BucketStep afterwards() {
+        return switch (this) {
+            case TARE -> STEADYING;
+            case SWING_IN -> COUNTING;
+            default -> STARTING;
+        };
     }
 
     /** What the person is to do, in a sentence. */

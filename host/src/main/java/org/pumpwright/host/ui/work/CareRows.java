@@ -1,16 +1,13 @@
 package org.pumpwright.host.ui.work;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.pumpwright.host.app.StandCheckUp;
-import org.pumpwright.host.calibration.Certificate;
 import org.pumpwright.host.grade.StandCheck;
 import org.pumpwright.host.run.SafeState;
 import org.pumpwright.host.stand.conform.CheckResult;
-import org.pumpwright.host.trace.Channels;
 
 /** What was found at a stand, as lines of a list. Thread-safe. */
 final class CareRows {
@@ -28,42 +25,13 @@ final class CareRows {
                 .orElse(Mark.GOOD);
     }
 
-    static List<Row> calibrations(Channels channels, LocalDate today) {
-        return ChannelWords.certificates(channels).stream()
-                .map(each -> calibration(each.name(), each.certificate(), today))
-                .toList();
-    }
-
-    private static Row calibration(Word name, Certificate certificate, LocalDate today) {
-        Word remedy = Word.of("ui.stand.calibrate");
-        return switch (certificate.standing(today)) {
-            case NOT_CALIBRATED ->
-                new Row(name, Mark.WATCH, Word.of("ui.stand.not_calibrated", certificate.number()), remedy);
-            case IN_DATE -> new Row(name, Mark.GOOD, inDate(certificate), Word.NONE);
-            case PAST_DUE ->
-                new Row(
-                        name,
-                        Mark.BAD,
-                        Word.of("ui.stand.past_due", certificate.due().orElseThrow(), certificate.number()),
-                        remedy);
-        };
-    }
-
-    private static Word inDate(Certificate certificate) {
-        LocalDate day = certificate.calibrated().orElseThrow();
-        return certificate
-                .due()
-                .map(due -> Word.of("ui.stand.in_date", certificate.number(), day, due))
-                .orElseGet(() -> Word.of("ui.stand.no_due_date", certificate.number(), day));
-    }
-
     static List<Row> checks(StandCheckUp.Finding finding) {
         List<Row> rows = new ArrayList<>();
         if (!finding.outcome().ending().completed()) {
             rows.add(new Row(
                     Word.of("ui.stand.check.ended"),
                     Mark.BAD,
-                    Word.asIs(finding.outcome().ending().reason()),
+                    Word.stored(finding.outcome().ending().reason()),
                     Word.of("ui.stand.check.again")));
         }
         finding.checks().forEach(check -> rows.add(row(check)));
@@ -74,13 +42,14 @@ final class CareRows {
     private static Row row(StandCheck check) {
         String key = check.name().replace(' ', '_');
         boolean known = KNOWN.contains(key);
-        Word name = known ? Word.of("ui.stand.check." + key) : Word.asIs(check.name());
-        Word remedy = known ? Word.of("ui.stand.check." + key + ".do") : Word.asIs(check.remedy());
+        Word name = known ? Word.of("ui.stand.check." + key) : Word.stored(check.name());
+        Word remedy = known ? Word.of("ui.stand.check." + key + ".do") : Word.stored(check.remedy());
         return new Row(
-                name, check.ok() ? Mark.GOOD : Mark.BAD, Word.asIs(check.finding()), check.ok() ? Word.NONE : remedy);
+                name, check.ok() ? Mark.GOOD : Mark.BAD, Word.stored(check.finding()), check.ok() ? Word.NONE : remedy);
     }
 
-    private static Row safe(SafeState state) {
+    /** How the stand was left. */
+    static Row safe(SafeState state) {
         return switch (state) {
             case CONFIRMED ->
                 new Row(Word.of("ui.stand.safe"), Mark.GOOD, Word.of("ui.stand.safe.confirmed"), Word.NONE);
@@ -99,17 +68,16 @@ final class CareRows {
         };
     }
 
-    /** One check of the board against the protocol; the protocol's own words are in one language. */
+    /**
+     * One check of the board against the protocol. What was seen is told only where it is not as it must be: sixty lines of evidence
+     * hide the one that matters.
+     */
     static Row row(CheckResult result) {
-        Mark mark = switch (result.outcome()) {
-            case HELD -> Mark.GOOD;
-            case BROKEN -> Mark.BAD;
-            case NOT_POSSIBLE -> Mark.UNKNOWN;
+        Word name = Word.of("ui.stand.demand", Word.stored(result.name()), result.section());
+        return switch (result.outcome()) {
+            case HELD -> new Row(name, Mark.GOOD, Word.NONE, Word.NONE);
+            case BROKEN -> new Row(name, Mark.BAD, Word.stored(result.evidence()), Word.NONE);
+            case NOT_POSSIBLE -> new Row(name, Mark.UNKNOWN, Word.stored(result.evidence()), Word.NONE);
         };
-        return new Row(
-                Word.asIs(result.name() + " (" + result.section() + ")"),
-                mark,
-                Word.asIs(result.evidence()),
-                Word.NONE);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.pumpwright.host.calibration.Certificate;
+import org.pumpwright.host.calibration.CodeRange;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Pressure;
 import org.pumpwright.host.quantity.Temperature;
@@ -17,6 +18,8 @@ import org.pumpwright.host.trace.Sample.MeterCount;
 
 /** A stand's channels in words: what they are called and what they read. Thread-safe. */
 final class ChannelWords {
+    private static final Word NO_VALUE = Word.asIs("–");
+
     private ChannelWords() {}
 
     /** A channel and what stands behind its calibration. */
@@ -29,6 +32,16 @@ final class ChannelWords {
         return all;
     }
 
+    /** Every channel without a value. */
+    static List<Reading> unread(Channels channels) {
+        List<Reading> all = new ArrayList<>();
+        channels.meters().forEach(meter -> all.add(new Reading(name(meter), NO_VALUE, limits(meter), Mark.UNKNOWN)));
+        channels.analogs()
+                .forEach(
+                        channel -> all.add(new Reading(name(channel.role()), NO_VALUE, limits(channel), Mark.UNKNOWN)));
+        return all;
+    }
+
     /**
      * What every channel reads.
      *
@@ -38,7 +51,7 @@ final class ChannelWords {
         List<Reading> all = new ArrayList<>();
         for (MeterChannel meter : channels.meters()) {
             FlowRate flow = flow(meter, before, now);
-            all.add(new Reading(name(meter), Word.of((Word.Measured) flow::print), Mark.GOOD));
+            all.add(new Reading(name(meter), Word.of((Word.Measured) flow::print), limits(meter), Mark.GOOD));
         }
         channels.analogs().forEach(channel -> all.add(reading(channel, now)));
         return all;
@@ -46,18 +59,32 @@ final class ChannelWords {
 
     private static Reading reading(AnalogChannel channel, Sample now) {
         Optional<String> trouble = channel.trouble(now);
-        if (trouble.isPresent()) {
-            return new Reading(name(channel.role()), Word.of("ui.channel.faulty"), Mark.BAD);
-        }
-        return new Reading(name(channel.role()), value(channel.role(), channel.read(now)), Mark.GOOD);
+        Word name = name(channel.role());
+        return trouble.isPresent()
+                ? new Reading(name, Word.of("ui.channel.faulty"), limits(channel), Mark.BAD)
+                : new Reading(name, Word.of(value(channel.role(), channel.read(now))), limits(channel), Mark.GOOD);
     }
 
-    private static Word value(ChannelRole role, double si) {
+    private static Word limits(MeterChannel meter) {
+        return Word.of((Word.Measured) units -> "≥ " + meter.least().print(units));
+    }
+
+    /** What a sound sensor can read, the unit once. A sensor that falls with its code has its ends the other way round. */
+    private static Word limits(AnalogChannel channel) {
+        CodeRange sound = channel.calibration().sound();
+        double one = channel.si(sound.least());
+        double other = channel.si(sound.most());
+        Word.Measured least = value(channel.role(), Math.min(one, other));
+        Word.Measured most = value(channel.role(), Math.max(one, other));
+        return Word.of((Word.Measured) units -> least.print(units).replaceFirst(" .*", "") + " … " + most.print(units));
+    }
+
+    private static Word.Measured value(ChannelRole role, double si) {
         return switch (role) {
-            case VOLTS_AT_PINS -> Word.asIs(String.format(Locale.ROOT, "%.2f V", si));
-            case SUPPLY_AMPS -> Word.asIs(String.format(Locale.ROOT, "%.2f A", si));
-            case OUTLET_PRESSURE -> Word.of((Word.Measured) new Pressure(si)::print);
-            case WATER_TEMPERATURE -> Word.of((Word.Measured) new Temperature(si)::print);
+            case VOLTS_AT_PINS -> units -> String.format(Locale.ROOT, "%.2f V", si);
+            case SUPPLY_AMPS -> units -> String.format(Locale.ROOT, "%.2f A", si);
+            case OUTLET_PRESSURE -> new Pressure(si)::print;
+            case WATER_TEMPERATURE -> new Temperature(si)::print;
         };
     }
 

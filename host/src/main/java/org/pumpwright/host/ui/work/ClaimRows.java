@@ -2,86 +2,90 @@ package org.pumpwright.host.ui.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
-import org.pumpwright.host.app.claim.ClaimList;
+import org.pumpwright.host.claim.Category;
 import org.pumpwright.host.claim.ClaimFile;
-import org.pumpwright.host.claim.ClaimIntake;
 import org.pumpwright.host.claim.ClaimRun;
+import org.pumpwright.host.claim.Correction;
 import org.pumpwright.host.claim.CoverageAssessment;
 import org.pumpwright.host.claim.CoverageDecision;
-import org.pumpwright.host.claim.CustodyMove;
 import org.pumpwright.host.claim.Finding;
 import org.pumpwright.host.claim.Missing;
+import org.pumpwright.host.claim.Observation;
 import org.pumpwright.host.claim.Sentence;
-import org.pumpwright.host.claim.Sourced;
-import org.pumpwright.host.claim.UnitAsReceived;
+import org.pumpwright.host.claim.Waiver;
 
-/** A claim as lines of lists, in neutral words. Thread-safe. */
-final class ClaimRows {
+/** How a claim stands, as lines of lists, in neutral words. Thread-safe. */
+public final class ClaimRows {
     private ClaimRows() {}
 
-    /** A claim in the list of claims. */
-    static Row line(ClaimList.Line line) {
-        ClaimFile file = line.file();
-        UnitAsReceived unit = file.intake().unit();
-        return new Row(
-                Word.asIs("%s   %s %s"
-                        .formatted(file.number(), unit.model(), unit.serial())
-                        .strip()),
-                mark(file),
-                Word.of("ui.claim.line", Word.of(file.whereabouts().to().key()), line.daysHere(), line.days()),
-                file.decision()
-                        .map(decision -> Word.of(decision.outcome().key()))
-                        .orElse(nextWord(file)));
-    }
-
-    private static Word nextWord(ClaimFile file) {
-        if (file.missing().stream().anyMatch(Missing::beforeTheTest)) {
-            return Word.of("ui.claim.line.intake");
-        }
-        if (file.finding().isPresent()) {
-            return Word.of("ui.claim.line.decide");
-        }
-        return Word.of(file.runs().isEmpty() ? "ui.claim.line.test" : "ui.claim.line.find");
-    }
-
-    private static Mark mark(ClaimFile file) {
-        if (file.decision().isPresent()) {
-            return Mark.GOOD;
-        }
-        return file.missing().stream().anyMatch(Missing::beforeTheTest) ? Mark.WATCH : Mark.UNKNOWN;
-    }
-
-    /** What stands: decision, finding, runs, what to look at, what is missing, what the coverage rules say. */
+    /** What stands: decision, finding, runs, cautions, what to look at, what is missing, what was seen, coverage, corrections. */
     static List<Row> of(ClaimView view) {
         ClaimFile file = view.file();
         List<Row> rows = new ArrayList<>();
         file.decision().ifPresent(decision -> rows.add(decision(decision)));
         file.finding().ifPresent(finding -> rows.add(finding(finding)));
         view.runs().forEach(run -> rows.add(run(run)));
-        file.flags()
-                .forEach(flag ->
-                        rows.add(new Row(Word.of("ui.claim.flag"), Mark.WATCH, said(flag.sentence()), Word.NONE)));
+        boolean clean = file.intake().decontamination().confirmed();
+        if (!clean) {
+            cautions(view, rows);
+        }
+        flags(file, rows);
         file.missing().stream().filter(Missing::beforeTheTest).forEach(item -> rows.add(missing(item)));
-        view.reviewed().coverage().ifPresent(coverage -> coverage.lines().forEach(line -> rows.add(covered(line))));
+        file.waivers().forEach(waiver -> rows.add(waiver(waiver)));
+        file.observations().forEach(seen -> rows.add(observation(seen)));
+        coverage(view, rows);
         file.missing().stream().filter(item -> !item.beforeTheTest()).forEach(item -> rows.add(missing(item)));
-        view.cautions()
-                .forEach(caution ->
-                        rows.add(new Row(Word.of("ui.claim.caution"), Mark.WATCH, Word.stored(caution), Word.NONE)));
+        file.corrections().forEach(each -> rows.add(correction(each)));
+        if (clean) {
+            cautions(view, rows);
+        }
         return rows;
     }
 
-    /** The same for whoever decides: finding, flags, coverage. */
+    /** The same for whoever decides: coverage, finding, what was seen and gone past, flags. */
     static List<Row> forDecision(ClaimView view) {
         ClaimFile file = view.file();
         List<Row> rows = new ArrayList<>();
         file.finding().ifPresent(finding -> rows.add(finding(finding)));
+        flags(file, rows);
+        coverage(view, rows);
+        file.waivers().forEach(waiver -> rows.add(waiver(waiver)));
+        file.observations().forEach(seen -> rows.add(observation(seen)));
+        return rows;
+    }
+
+    /** The neutral categories; those that do not agree with the runs on record say so. */
+    public static List<Row> categories(ClaimView view) {
+        List<Row> rows = new ArrayList<>();
+        for (Category category : Category.values()) {
+            boolean agrees = view.fit().agreeing().contains(category);
+            rows.add(new Row(
+                    Word.asIs(category.name()),
+                    agrees ? Mark.GOOD : Mark.UNKNOWN,
+                    Word.of(category.key()),
+                    agrees
+                            ? Word.NONE
+                            : Word.of(
+                                    category == Category.C7 ? "ui.claim.category.planter" : "ui.claim.category.not")));
+        }
+        return rows;
+    }
+
+    /** What to know of the product; it comes early while the unit may still hold some. */
+    private static void cautions(ClaimView view, List<Row> rows) {
+        view.cautions()
+                .forEach(caution ->
+                        rows.add(new Row(Word.of("ui.claim.caution"), Mark.WATCH, Word.stored(caution), Word.NONE)));
+    }
+
+    private static void flags(ClaimFile file, List<Row> rows) {
         file.flags()
                 .forEach(flag ->
                         rows.add(new Row(Word.of("ui.claim.flag"), Mark.WATCH, said(flag.sentence()), Word.NONE)));
+    }
+
+    private static void coverage(ClaimView view, List<Row> rows) {
         view.reviewed().coverage().ifPresent(coverage -> coverage.lines().forEach(line -> rows.add(covered(line))));
-        return rows;
     }
 
     private static Row missing(Missing item) {
@@ -104,7 +108,7 @@ final class ClaimRows {
                     case UNKNOWN -> Mark.UNKNOWN;
                 },
                 Word.of("ui.claim.because", said(line.because())),
-                Word.NONE);
+                Word.of("ui.claim.rule.where", line.where()));
     }
 
     private static Row run(ClaimRun run) {
@@ -135,68 +139,33 @@ final class ClaimRows {
                         decision.at().toLocalDate()));
     }
 
+    private static Row observation(Observation seen) {
+        return new Row(
+                Word.of("ui.claim.seen", Word.of(seen.seen().key())),
+                Mark.UNKNOWN,
+                Word.asIs(seen.words()),
+                Word.of("ui.claim.by", seen.person(), seen.at().toLocalDate()));
+    }
+
+    private static Row waiver(Waiver waiver) {
+        return new Row(
+                Word.of(waiver.step().key()),
+                Mark.WATCH,
+                Word.asIs(waiver.reason()),
+                Word.of("ui.claim.answers", waiver.person(), waiver.at().toLocalDate()));
+    }
+
+    private static Row correction(Correction each) {
+        return new Row(
+                Word.of("ui.claim.corrected"),
+                Mark.UNKNOWN,
+                Word.asIs(each.reason()),
+                each.changes().isEmpty()
+                        ? Word.of("ui.claim.corrected.on", each.at().toLocalDate())
+                        : Word.of("ui.claim.corrected.what", each.at().toLocalDate(), each.changes()));
+    }
+
     static Word said(Sentence sentence) {
         return Word.of(sentence.key(), sentence.values().toArray());
-    }
-
-    /** What was written down when the unit came in, and where it was since. */
-    static List<Fact> facts(ClaimView view) {
-        ClaimIntake intake = view.file().intake();
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(Word.of("ui.claim.fact.unit"), unit(intake.unit())));
-        fact(facts, "serial", intake.unit().serial());
-        fact(facts, "complaint", intake.complaint().words());
-        fact(facts, "product", intake.planter().product());
-        facts.add(new Fact(Word.of("ui.claim.fact.clean"), clean(intake)));
-        fact(facts, "customer", intake.people().customer());
-        fact(facts, "brought_by", intake.people().broughtBy());
-        fact(facts, "contact", intake.people().contact());
-        fact(facts, "accessories", intake.unit().accessories());
-        fact(facts, "seal", intake.unit().seal());
-        fact(facts, "tag", intake.unit().tag());
-        sourced(facts, "sold", intake.use().sold(), day -> Word.asIs(day.toString()));
-        sourced(facts, "first_used", intake.use().firstUsed(), day -> Word.asIs(day.toString()));
-        sourced(facts, "hours", intake.use().hours(), count -> Word.asIs("%.0f".formatted(count)));
-        sourced(facts, "acres", intake.use().acres(), count -> Word.asIs("%.0f".formatted(count)));
-        fact(facts, "value", intake.value().map(value -> value.text()).orElse(""));
-        fact(facts, "taken_by", intake.takenBy());
-        view.file().moves().forEach(move -> facts.add(custody(move)));
-        return facts;
-    }
-
-    private static Word unit(UnitAsReceived unit) {
-        if (unit.kind().isEmpty()) {
-            return unit.model().isEmpty() ? Word.NONE : Word.asIs(unit.model());
-        }
-        Word kind = Word.of("ui.claim.kind." + unit.kind());
-        return unit.model().isEmpty() ? kind : Word.of("ui.claim.unit_line", kind, unit.model());
-    }
-
-    private static Word clean(ClaimIntake intake) {
-        return intake.decontamination()
-                .confirmedBy()
-                .map(name -> Word.of(
-                        "ui.claim.clean.confirmed", intake.decontamination().rinses(), name))
-                .orElse(Word.of("ui.claim.clean.not_confirmed"));
-    }
-
-    private static Fact custody(CustodyMove move) {
-        return new Fact(
-                Word.of(move.to().key()),
-                Word.asIs("%s, %s, %s".formatted(move.at().toLocalDate(), move.person(), move.place())));
-    }
-
-    private static void fact(List<Fact> facts, String key, String value) {
-        facts.add(new Fact(Word.of("ui.claim.fact." + key), value.isEmpty() ? Word.NONE : Word.asIs(value)));
-    }
-
-    private static <T> void sourced(
-            List<Fact> facts, String key, Optional<Sourced<T>> value, Function<T, Word> printed) {
-        Word said = value.map(known -> Word.of(
-                        "ui.claim.sourced",
-                        printed.apply(known.value()),
-                        Word.of("claim.source." + known.source().word())))
-                .orElse(Word.NONE);
-        facts.add(new Fact(Word.of("ui.claim.fact." + key), said));
     }
 }

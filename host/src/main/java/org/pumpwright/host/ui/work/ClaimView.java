@@ -2,13 +2,16 @@ package org.pumpwright.host.ui.work;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.pumpwright.host.app.claim.ClaimReview;
+import org.pumpwright.host.app.claim.DecisionNeeds;
+import org.pumpwright.host.app.claim.FindingFit;
+import org.pumpwright.host.app.claim.NextStep;
 import org.pumpwright.host.claim.ClaimFile;
 import org.pumpwright.host.claim.ClaimRun;
-import org.pumpwright.host.claim.Missing;
 import org.pumpwright.host.claim.Photo;
 import org.pumpwright.host.record.ledger.Digest;
 
@@ -18,20 +21,21 @@ import org.pumpwright.host.record.ledger.Digest;
  * @param reviewed the claim with flags and what the coverage rules say
  * @param thumbnails its pictures, small, as PNG; one that can't be read is left out
  * @param cautions what to know before the unit is opened
+ * @param needs what a decision on it needs
+ * @param fit which findings agree with its runs
+ * @param tagColours the shop's tag colours and what each means
  */
-public record ClaimView(ClaimReview.Reviewed reviewed, Map<Digest, byte[]> thumbnails, List<String> cautions) {
+public record ClaimView(
+        ClaimReview.Reviewed reviewed,
+        Map<Digest, byte[]> thumbnails,
+        List<String> cautions,
+        DecisionNeeds needs,
+        FindingFit fit,
+        Map<String, String> tagColours) {
     public ClaimView {
         thumbnails = Map.copyOf(thumbnails);
         cautions = List.copyOf(cautions);
-    }
-
-    /** What comes next at the desk. */
-    public enum NextStep {
-        COMPLETE_INTAKE,
-        TEST,
-        FIND,
-        DECIDE,
-        PACK
+        tagColours = Collections.unmodifiableMap(new LinkedHashMap<>(tagColours));
     }
 
     /** The claim. */
@@ -39,18 +43,9 @@ public record ClaimView(ClaimReview.Reviewed reviewed, Map<Digest, byte[]> thumb
         return reviewed.file();
     }
 
-    /** The next step, in the order of the work. */
+    /** What it waits for. */
     public NextStep next() {
-        if (file().missing().stream().anyMatch(Missing::beforeTheTest)) {
-            return NextStep.COMPLETE_INTAKE;
-        }
-        if (file().decision().isPresent()) {
-            return NextStep.PACK;
-        }
-        if (file().finding().isPresent()) {
-            return NextStep.DECIDE;
-        }
-        return file().runs().isEmpty() ? NextStep.TEST : NextStep.FIND;
+        return NextStep.of(file());
     }
 
     /** Number, state and unit on one line. */

@@ -9,7 +9,9 @@ import org.pumpwright.host.app.record.OnRecord.Seal;
 import org.pumpwright.host.grade.FeatureJudgement;
 import org.pumpwright.host.grade.finding.FindingUnit;
 import org.pumpwright.host.quantity.FlowRate;
+import org.pumpwright.host.quantity.KFactor;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.record.ledger.Entry;
 import org.pumpwright.host.report.FeaturePrinter;
@@ -28,6 +30,10 @@ final class HistoryRows {
         return DAY.format(entry.at());
     }
 
+    static List<Row> found(List<Entry> entries) {
+        return entries.stream().map(HistoryRows::found).toList();
+    }
+
     static Row found(Entry entry) {
         Word name = Word.asIs("%s   %s"
                 .formatted(
@@ -44,6 +50,7 @@ final class HistoryRows {
     static List<Row> of(StoredRun shown) {
         List<Row> rows = new ArrayList<>();
         shown.run().ifPresent(run -> of(run, rows));
+        shown.test().ifPresent(test -> of(test, rows));
         rows.add(new Row(
                 Word.of("ui.history.seal"),
                 switch (shown.seal()) {
@@ -74,6 +81,41 @@ final class HistoryRows {
                         Word.stored(run.stand().title()),
                         run.plan()),
                 Word.NONE));
+    }
+
+    private static void of(BucketRecord test, List<Row> rows) {
+        BucketRecord.KValue k = test.result().single();
+        Mark mark = test.result().accepted() ? Mark.GOOD : Mark.BAD;
+        rows.add(new Row(
+                Word.of("ui.history.k"),
+                mark,
+                Word.of(
+                        "ui.history.k_value",
+                        Word.of((Word.Measured) units -> k(k.pulsesPerM3(), units)),
+                        String.format(Locale.ROOT, "%.2f", 100 * k.relativeExpandedUncertainty())),
+                test.practice() ? Word.of("ui.history.k_practice") : Word.NONE));
+        test.result()
+                .checks()
+                .forEach(check -> rows.add(new Row(
+                        Word.stored(check.name()),
+                        check.holds() ? Mark.GOOD : Mark.BAD,
+                        Word.stored(check.words()),
+                        Word.NONE)));
+        rows.add(new Row(
+                Word.of("ui.history.by"),
+                Mark.UNKNOWN,
+                Word.of(
+                        "ui.history.by_whom_k",
+                        test.job().technician(),
+                        test.job().performed()),
+                Word.NONE));
+    }
+
+    private static String k(double pulsesPerM3, UnitSystem units) {
+        KFactor k = new KFactor(pulsesPerM3);
+        return units == UnitSystem.US
+                ? String.format(Locale.ROOT, "%.1f /gal", k.pulsesPerUsGallon())
+                : String.format(Locale.ROOT, "%.2f /L", k.pulsesPerLitre());
     }
 
     /** What moved between two runs of one unit; what the curve's own spread from run to run explains is marked as such. */

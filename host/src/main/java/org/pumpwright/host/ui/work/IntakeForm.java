@@ -2,162 +2,167 @@ package org.pumpwright.host.ui.work;
 
 import java.time.OffsetDateTime;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.claim.ClaimIntake;
-import org.pumpwright.host.claim.ComplaintAsMade;
-import org.pumpwright.host.claim.Decontamination;
-import org.pumpwright.host.claim.OnThePlanter;
-import org.pumpwright.host.claim.People;
-import org.pumpwright.host.claim.TimeInUse;
-import org.pumpwright.host.claim.UnitAsReceived;
+import org.pumpwright.host.claim.Source;
+import org.pumpwright.host.claim.Sourced;
 
-/** The intake of a unit, a few fields at a time. What is left empty is named later. JavaFX thread only. */
+/** The intake of a unit while it is filled in. What is left empty is named later; what can't be kept is told at once. JavaFX thread only. */
 public final class IntakeForm {
-    private final Map<Entered, StringProperty> fields = new EnumMap<>(Entered.class);
+    private final Map<IntakeField, StringProperty> fields = new EnumMap<>(IntakeField.class);
+    private final Map<IntakeField, ObjectProperty<Optional<Source>>> sources = new EnumMap<>(IntakeField.class);
+    private final ReadOnlyObjectWrapper<Optional<Word>> wrong = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<ClaimIntake> before = Optional.empty();
-
-    /** What is filled in; pages of six. */
-    public enum Entered {
-        CLAIM(0, false),
-        TAKEN_BY(0, false),
-        BROUGHT_BY(0, false),
-        CONTACT(0, false),
-        CUSTOMER(0, false),
-        PRODUCT(0, false),
-        KIND(1, true),
-        MODEL(1, true),
-        SERIAL(1, false),
-        ACCESSORIES(1, false),
-        SEAL(1, false),
-        TAG(1, false),
-        COMPLAINT(2, false),
-        COMPLAINT_CODE(2, true),
-        CONDITIONS(2, false),
-        DECLARED_CLEAN(2, true);
-
-        private final int page;
-        private final boolean picked;
-
-        Entered(int page, boolean picked) {
-            this.page = page;
-            this.picked = picked;
-        }
-
-        /** On which page, from 0. */
-        public int page() {
-            return page;
-        }
-
-        /** Whether it is picked from a list instead of typed. */
-        public boolean picked() {
-            return picked;
-        }
-
-        /** Key of its name. */
-        public String key() {
-            return "ui.claim.intake." + name().toLowerCase(Locale.ROOT);
-        }
-    }
 
     /** An empty form. */
     public IntakeForm() {
-        for (Entered each : Entered.values()) {
-            fields.put(each, new SimpleStringProperty(""));
+        for (IntakeField each : IntakeField.values()) {
+            StringProperty text = new SimpleStringProperty("");
+            text.addListener((observed, old, now) -> check());
+            fields.put(each, text);
+            ObjectProperty<Optional<Source>> source = new SimpleObjectProperty<>(Optional.empty());
+            source.addListener((observed, old, now) -> check());
+            sources.put(each, source);
         }
+        check();
+    }
+
+    private void check() {
+        wrong.set(IntakeReading.wrong(this));
     }
 
     /** What stands in a field. */
-    public StringProperty field(Entered which) {
-        StringProperty field = fields.get(which);
-        if (field == null) {
+    public StringProperty field(IntakeField which) {
+        return require(fields.get(which), which);
+    }
+
+    /** Who says so, for a field that asks. */
+    public ObjectProperty<Optional<Source>> source(IntakeField which) {
+        return require(sources.get(which), which);
+    }
+
+    private static <T> T require(@Nullable T found, IntakeField which) {
+        if (found == null) {
             throw new IllegalStateException("the form has no field " + which);
         }
-        return field;
+        return found;
     }
 
     /** Empties it for a new claim. */
     public void empty() {
-        fields.values().forEach(field -> field.set(""));
         before = Optional.empty();
+        fields.values().forEach(field -> field.set(""));
+        sources.values().forEach(source -> source.set(Optional.empty()));
+        check();
     }
 
-    /** Fills it with an intake that has gaps. */
-    public void fill(ClaimIntake intake) {
+    /**
+     * Fills it with an intake, to be completed or corrected.
+     *
+     * @param why the usual reason, for the person to change
+     */
+    public void fill(ClaimIntake intake, String why) {
+        empty();
         before = Optional.of(intake);
-        set(Entered.CLAIM, intake.claim());
-        set(Entered.TAKEN_BY, intake.takenBy());
-        set(Entered.BROUGHT_BY, intake.people().broughtBy());
-        set(Entered.CONTACT, intake.people().contact());
-        set(Entered.CUSTOMER, intake.people().customer());
-        set(Entered.PRODUCT, intake.planter().product());
-        set(Entered.KIND, intake.unit().kind());
-        set(Entered.MODEL, intake.unit().model());
-        set(Entered.SERIAL, intake.unit().serial());
-        set(Entered.ACCESSORIES, intake.unit().accessories());
-        set(Entered.SEAL, intake.unit().seal());
-        set(Entered.TAG, intake.unit().tag());
-        set(Entered.COMPLAINT, intake.complaint().words());
-        set(Entered.COMPLAINT_CODE, intake.complaint().code());
-        set(Entered.CONDITIONS, intake.complaint().conditions());
-        set(
-                Entered.DECLARED_CLEAN,
-                intake.decontamination()
-                        .declared()
-                        .map(yes -> yes ? "yes" : "no")
-                        .orElse(""));
+        set(IntakeField.CLAIM, intake.claim());
+        set(IntakeField.RECEIVED, intake.received().toLocalDate().toString());
+        set(IntakeField.TAKEN_BY, intake.takenBy());
+        set(IntakeField.BROUGHT_BY, intake.people().broughtBy());
+        set(IntakeField.CONTACT, intake.people().contact());
+        set(IntakeField.CUSTOMER, intake.people().customer());
+        set(IntakeField.VALUE, intake.value().map(value -> value.text()).orElse(""));
+        set(IntakeField.PRACTICE, intake.practice() ? IntakeReading.YES : "");
+        set(IntakeField.WHY_AGAIN, why);
+        unit(intake);
+        use(intake);
+        complaint(intake);
+        check();
     }
 
-    private void set(Entered which, String text) {
+    private void unit(ClaimIntake intake) {
+        set(IntakeField.KIND, intake.unit().kind());
+        set(IntakeField.MODEL, intake.unit().model());
+        set(IntakeField.SERIAL, intake.unit().serial());
+        set(IntakeField.DATE_CODE, intake.unit().dateCode().orElse(""));
+        set(IntakeField.ACCESSORIES, intake.unit().accessories());
+        set(IntakeField.SEAL, intake.unit().seal());
+        set(IntakeField.TAG, intake.unit().tag());
+    }
+
+    private void use(ClaimIntake intake) {
+        sourced(IntakeField.SOLD, intake.use().sold(), Object::toString);
+        sourced(IntakeField.DELIVERED, intake.use().delivered(), Object::toString);
+        sourced(IntakeField.FIRST_USED, intake.use().firstUsed(), Object::toString);
+        sourced(IntakeField.HOURS, intake.use().hours(), IntakeReading::count);
+        sourced(IntakeField.ACRES, intake.use().acres(), IntakeReading::count);
+        set(IntakeField.REGISTERED, IntakeReading.yesOrNo(intake.use().registered()));
+    }
+
+    private void complaint(ClaimIntake intake) {
+        set(IntakeField.COMPLAINT, intake.complaint().words());
+        set(IntakeField.COMPLAINT_CODE, intake.complaint().code());
+        set(IntakeField.CONDITIONS, intake.complaint().conditions());
+        set(IntakeField.ALREADY_SWAPPED, intake.complaint().alreadySwapped());
+        set(IntakeField.PRODUCT, intake.planter().product());
+        set(IntakeField.LAST_FLUSH, intake.planter().lastFlush());
+        set(IntakeField.PLANTER, intake.planter().makeUp());
+        set(
+                IntakeField.DECLARED_CLEAN,
+                IntakeReading.yesOrNo(intake.decontamination().declared()));
+        set(IntakeField.CONFIRMED_BY, intake.decontamination().confirmedBy().orElse(""));
+        int rinses = intake.decontamination().rinses();
+        set(IntakeField.RINSES, rinses == 0 ? "" : Integer.toString(rinses));
+    }
+
+    private void set(IntakeField which, String text) {
         field(which).set(text);
     }
 
-    /** Whether it completes a claim that is open already. */
+    private <T> void sourced(IntakeField which, Optional<Sourced<T>> value, Function<T, String> printed) {
+        set(which, value.map(known -> printed.apply(known.value())).orElse(""));
+        source(which).set(value.map(Sourced::source));
+    }
+
+    /** Whether it takes the place of an intake that is on record. */
     public boolean corrects() {
         return before.isPresent();
     }
 
+    /** The intake that it was filled with; empty for a new claim. */
+    Optional<ClaimIntake> before() {
+        return before;
+    }
+
+    /** The first thing that can't be kept as it was typed; empty when all can. */
+    public ReadOnlyObjectProperty<Optional<Word>> wrongProperty() {
+        return wrong.getReadOnlyProperty();
+    }
+
+    /** Why it takes the place of the one before. */
+    public String why() {
+        return get(IntakeField.WHY_AGAIN);
+    }
+
     /**
-     * What is filled in; what this form does not ask for stays as it was.
+     * What is filled in.
      *
+     * @param now when the unit came, where nothing else is typed
      * @throws IllegalArgumentException when a field can't be kept as it is
      */
     public ClaimIntake intake(OffsetDateTime now) {
-        String clean = get(Entered.DECLARED_CLEAN);
-        Optional<Boolean> declared = clean.isEmpty() ? Optional.empty() : Optional.of(clean.equals("yes"));
-        Decontamination was = before.map(ClaimIntake::decontamination).orElse(Decontamination.NONE);
-        return new ClaimIntake(
-                get(Entered.CLAIM),
-                before.map(ClaimIntake::received).orElse(now),
-                new People(get(Entered.BROUGHT_BY), get(Entered.CONTACT), get(Entered.CUSTOMER)),
-                new UnitAsReceived(
-                        get(Entered.KIND),
-                        get(Entered.MODEL),
-                        get(Entered.SERIAL),
-                        before.flatMap(each -> each.unit().dateCode()),
-                        get(Entered.ACCESSORIES),
-                        get(Entered.SEAL),
-                        get(Entered.TAG)),
-                before.map(ClaimIntake::use).orElse(TimeInUse.UNKNOWN),
-                new OnThePlanter(
-                        before.map(each -> each.planter().makeUp()).orElse(""),
-                        get(Entered.PRODUCT),
-                        before.map(each -> each.planter().lastFlush()).orElse("")),
-                new ComplaintAsMade(
-                        get(Entered.COMPLAINT),
-                        get(Entered.COMPLAINT_CODE),
-                        get(Entered.CONDITIONS),
-                        before.map(each -> each.complaint().alreadySwapped()).orElse("")),
-                new Decontamination(declared, was.confirmedBy(), was.rinses()),
-                before.flatMap(ClaimIntake::value),
-                get(Entered.TAKEN_BY),
-                before.map(ClaimIntake::practice).orElse(false));
+        return IntakeReading.of(this, now);
     }
 
-    private String get(Entered which) {
+    String get(IntakeField which) {
         return field(which).get().strip();
     }
 }

@@ -1,55 +1,59 @@
 package org.pumpwright.host.ui.work;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.grade.Grade;
+import org.pumpwright.host.grade.NextSteps;
+import org.pumpwright.host.grade.cause.NextStep;
 import org.pumpwright.host.plan.Plan;
 
 /**
- * The plan that carries out a next test, told by the words of the test. Most tests are done with hands and a meter and have none. Common
- * practice, no source. Thread-safe.
+ * What the program can begin as the next test. Thread-safe.
+ *
+ * @param step how the test is carried out
+ * @param plan the plan to begin; empty when none is, or the shop has not got it
  */
-final class NextPlan {
-    /** What a test for a 12 V pump says, and the plan that does it. */
-    private static final List<Map.Entry<String, String>> PUMP = List.of(
-            Map.entry("bend the lead", "wiggle-12v-pump"),
-            Map.entry("tap the brush", "wiggle-12v-pump"),
-            Map.entry("10 minutes", "soak-12v-pump"),
-            Map.entry("close the outlet", "dead-head-12v-pump"),
-            Map.entry("winding", "restart-12v-pump"),
-            Map.entry("full sweep", "full-12v-pump"));
-
-    private static final List<Map.Entry<String, String>> HYDRAULIC =
-            List.of(Map.entry("override", "override-split"), Map.entry("up and down", "valve-sweep"));
-
-    /** Words of a test that is the same plan once more. */
-    private static final List<String> AGAIN = List.of("run again", "repeat", "retest");
-
-    private NextPlan() {}
+public record NextPlan(NextStep step, Optional<Plan> plan) {
+    /** Nothing to begin. */
+    static final NextPlan NONE = new NextPlan(NextStep.HANDS, Optional.empty());
 
     /**
-     * The plan of a test.
+     * What follows a grade.
      *
      * @param done the plan that the unit went through
      * @param plans what the shop has
      */
-    static Optional<Plan> of(String test, Plan done, List<Plan> plans) {
-        String words = test.toLowerCase(Locale.ROOT);
-        List<Map.Entry<String, String>> known = switch (done.kind()) {
-            case PUMP_12V -> PUMP;
-            case HYDRAULIC_PUMP -> HYDRAULIC;
-            case DRIVER, METER, HARNESS -> List.of();
-        };
-        Optional<Plan> other = known.stream()
-                .filter(each -> words.contains(each.getKey()))
-                .flatMap(each -> plans.stream().filter(plan -> fits(plan, each.getValue(), done.kind())))
-                .findFirst();
-        return other.or(() -> AGAIN.stream().anyMatch(words::contains) ? Optional.of(done) : Optional.empty());
+    static NextPlan of(Grade grade, Plan done, List<Plan> plans) {
+        NextStep step = NextSteps.after(done.kind(), grade);
+        return new NextPlan(
+                step,
+                switch (step.means()) {
+                    case AGAIN -> Optional.of(done);
+                    case PLAN -> first(step.plans(), done, plans);
+                    case BUCKET, HANDS -> Optional.empty();
+                });
     }
 
-    private static boolean fits(Plan plan, String id, UnitKind kind) {
-        return plan.id().equals(id) && plan.kind() == kind;
+    private static Optional<Plan> first(List<String> wanted, Plan done, List<Plan> plans) {
+        return wanted.stream()
+                .flatMap(id -> plans.stream().filter(plan -> plan.id().equals(id) && plan.kind() == done.kind()))
+                .findFirst();
+    }
+
+    /** Whether a button can begin it. */
+    public boolean begins() {
+        return plan.isPresent() || step.means() == NextStep.Means.BUCKET;
+    }
+
+    /** How it is done, for a line below the test. */
+    Word how() {
+        return switch (step.means()) {
+            case AGAIN -> Word.of("ui.verdict.how.again");
+            case BUCKET -> Word.of("ui.verdict.how.bucket");
+            case HANDS -> Word.of("ui.verdict.how.hands");
+            case PLAN ->
+                plan.map(each -> Word.of("ui.verdict.how.plan", Word.stored(each.title())))
+                        .orElse(Word.of("ui.verdict.how.no_plan", String.join(", ", step.plans())));
+        };
     }
 }

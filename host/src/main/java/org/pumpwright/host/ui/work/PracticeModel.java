@@ -1,15 +1,11 @@
 package org.pumpwright.host.ui.work;
 
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyIntegerProperty;
-import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
@@ -23,9 +19,11 @@ import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.plant.Fault;
 import org.pumpwright.host.plant.Severity;
 
-/** Simulated units to learn on: a fault is chosen or drawn, the run goes as usual, and then it is guessed. JavaFX thread only. */
+/**
+ * Simulated units to learn on: a fault is chosen or drawn, the run goes as usual, and then it is guessed in a {@link PracticeQuiz}. JavaFX
+ * thread only.
+ */
 public final class PracticeModel {
-    private static final int GUESSES = 8;
     private static final String PUMP = "demo-pump";
 
     private final Background background;
@@ -35,18 +33,11 @@ public final class PracticeModel {
     private final ObservableList<UnitModel> models = FXCollections.observableArrayList();
     private final ObservableList<Fault> faults = FXCollections.observableArrayList();
     private final ObservableList<Fault> faultsShown = FXCollections.unmodifiableObservableList(faults);
-    private final ObservableList<Fault> guesses = FXCollections.observableArrayList();
-    private final ObservableList<Fault> guessesShown = FXCollections.unmodifiableObservableList(guesses);
-    private final ObservableList<Row> giveaway = FXCollections.observableArrayList();
-    private final ObservableList<Row> giveawayShown = FXCollections.unmodifiableObservableList(giveaway);
     private final ObjectProperty<Optional<UnitModel>> model = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Optional<Fault>> fault = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Severity> severity = new SimpleObjectProperty<>(Severity.MODERATE);
     private final ReadOnlyObjectWrapper<Stage> stage = new ReadOnlyObjectWrapper<>(Stage.CHOOSE);
-    private final ReadOnlyObjectWrapper<Word> answer = new ReadOnlyObjectWrapper<>(Word.NONE);
-    private final ReadOnlyObjectWrapper<Mark> mark = new ReadOnlyObjectWrapper<>(Mark.UNKNOWN);
-    private final ReadOnlyIntegerWrapper asked = new ReadOnlyIntegerWrapper();
-    private final ReadOnlyIntegerWrapper right = new ReadOnlyIntegerWrapper();
+    private final PracticeQuiz quiz;
     private Optional<PracticeUnit> drawn = Optional.empty();
     private boolean secret;
 
@@ -73,6 +64,7 @@ public final class PracticeModel {
         this.shelf = shelf;
         this.work = work;
         this.surprise = surprise;
+        quiz = new PracticeQuiz(surprise);
         model.addListener((observed, old, now) -> {
             fault.set(Optional.empty());
             faults.setAll(now.map(each -> PracticeUnit.faults(each.kind())).orElse(List.of()));
@@ -162,29 +154,14 @@ public final class PracticeModel {
         if (stage.get() != Stage.RUN || drawn.isEmpty()) {
             return;
         }
-        giveaway.setAll(VerdictRows.giveaway(result.record()));
+        quiz.over(result.record());
         if (secret) {
-            guesses.setAll(drawGuesses(drawn.get()));
+            quiz.ask(drawn.get());
             stage.set(Stage.GUESS);
         } else {
-            tell(Mark.GOOD, "ui.practice.it_was");
+            quiz.tell(drawn.get());
+            stage.set(Stage.ANSWER);
         }
-    }
-
-    /** The fault itself, nothing wrong, and others, in a drawn order. */
-    private List<Fault> drawGuesses(PracticeUnit unit) {
-        List<Fault> all = new ArrayList<>(PracticeUnit.faults(unit.kind()));
-        Fault healthy = all.get(0);
-        all.remove(healthy);
-        all.remove(unit.fault());
-        Collections.shuffle(all, surprise);
-        List<Fault> chosen = new ArrayList<>(List.of(unit.fault()));
-        if (!unit.fault().equals(healthy)) {
-            chosen.add(healthy);
-        }
-        chosen.addAll(all.subList(0, Math.min(all.size(), GUESSES - chosen.size())));
-        Collections.shuffle(chosen, surprise);
-        return chosen;
     }
 
     /** Guesses what is wrong with the unit. */
@@ -192,32 +169,14 @@ public final class PracticeModel {
         if (stage.get() != Stage.GUESS) {
             return;
         }
-        asked.set(asked.get() + 1);
-        boolean hit = drawn.map(PracticeUnit::fault).filter(guessed::equals).isPresent();
-        if (hit) {
-            right.set(right.get() + 1);
-        }
-        tell(hit ? Mark.GOOD : Mark.BAD, hit ? "ui.practice.right" : "ui.practice.wrong");
-    }
-
-    private void tell(Mark how, String key) {
-        PracticeUnit unit = drawn.orElseThrow();
-        mark.set(how);
-        boolean healthy = unit.fault().equals(PracticeUnit.faults(unit.kind()).get(0));
-        Word what = healthy
-                ? name(unit.fault())
-                : Word.of("ui.practice.how_much", name(unit.fault()), word(unit.severity()));
-        answer.set(Word.of(key, what, Stored.sentence(unit.fault().sentence())));
+        quiz.guessed(guessed, drawn.orElseThrow());
         stage.set(Stage.ANSWER);
     }
 
     /** Back to the choice. */
     public void again() {
         drawn = Optional.empty();
-        guesses.clear();
-        giveaway.clear();
-        answer.set(Word.NONE);
-        mark.set(Mark.UNKNOWN);
+        quiz.clear();
         stage.set(Stage.CHOOSE);
     }
 
@@ -234,16 +193,6 @@ public final class PracticeModel {
     /** What can be wrong with a unit of the model. */
     public ObservableList<Fault> faults() {
         return faultsShown;
-    }
-
-    /** What is to be guessed from. */
-    public ObservableList<Fault> guesses() {
-        return guessesShown;
-    }
-
-    /** What gave the fault away. */
-    public ObservableList<Row> giveaway() {
-        return giveawayShown;
     }
 
     /** What is practised on. */
@@ -266,23 +215,8 @@ public final class PracticeModel {
         return stage.getReadOnlyProperty();
     }
 
-    /** What was wrong, once it may be told. */
-    public ReadOnlyObjectProperty<Word> answerProperty() {
-        return answer.getReadOnlyProperty();
-    }
-
-    /** Whether the guess was right. */
-    public ReadOnlyObjectProperty<Mark> markProperty() {
-        return mark.getReadOnlyProperty();
-    }
-
-    /** How many were guessed in this session. */
-    public ReadOnlyIntegerProperty askedProperty() {
-        return asked.getReadOnlyProperty();
-    }
-
-    /** How many of them rightly. */
-    public ReadOnlyIntegerProperty rightProperty() {
-        return right.getReadOnlyProperty();
+    /** The guess after a surprise. */
+    public PracticeQuiz quiz() {
+        return quiz;
     }
 }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -16,8 +15,11 @@ import javafx.collections.ObservableList;
 import org.pumpwright.host.app.StandCheckUp;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.catalog.UnitKind;
+import org.pumpwright.host.grade.Decision;
+import org.pumpwright.host.grade.Handling;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.Pressure;
+import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.stand.Stand;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Nozzle;
@@ -65,6 +67,7 @@ public final class ReadyModel {
         StandDescription stand = watch.standProperty().get();
         List<Row> rows = new ArrayList<>();
         rows.add(row("product", Mark.WATCH, order.product().caution()));
+        rinsed(order.job().handling()).ifPresent(rows::add);
         rows.add(row("moving", Mark.WATCH, Word.of("ui.ready.moving.do")));
         if (order.plan().needsReliefCheck()) {
             rows.add(row("relief", Mark.WATCH, Word.of("ui.ready.relief.do")));
@@ -81,6 +84,15 @@ public final class ReadyModel {
                 Mark.UNKNOWN,
                 Word.of("ui.ready.supply.do", String.format(Locale.ROOT, "%.1f V", stand.supplyVolts()))));
         return rows;
+    }
+
+    /** Whether it is clean; empty where nobody was asked, as in practice. */
+    private static Optional<Row> rinsed(Handling handling) {
+        if (handling.uncleaned().isPresent()) {
+            Decision person = handling.uncleaned().get();
+            return Optional.of(row("rinsed", Mark.BAD, Word.of("ui.ready.rinsed.not", person.by(), person.reason())));
+        }
+        return handling.cleanBy().map(person -> row("rinsed", Mark.GOOD, Word.of("ui.ready.rinsed.by", person)));
     }
 
     private static Row water(WorkOrder order, StandDescription stand) {
@@ -110,23 +122,22 @@ public final class ReadyModel {
         LocalDate today = LocalDate.now(clock);
         UnitKind kind =
                 work.orderProperty().get().map(order -> order.plan().kind()).orElse(UnitKind.PUMP_12V);
-        Job job = watch.aside(() -> checkUp(description, reach, kind, today), this::checked);
+        // From this key on: the stand is not even reached yet, but a STOP must not be lost meanwhile.
+        StopButton button = new StopButton();
+        StopPress.Registration stopping = stop.register(button);
+        Job job = watch.aside(() -> checkUp(description, reach, kind, today, button), this::checked);
         if (job.runningProperty().get()) {
-            job.runningProperty().addListener((observed, old, now) -> over());
+            job.runningProperty().addListener((observed, old, now) -> over(stopping));
         } else {
-            over();
+            over(stopping);
         }
     }
 
     private StandCheckUp.Finding checkUp(
-            StandDescription description, Stands.Reach reach, UnitKind kind, LocalDate today) throws Exception {
+            StandDescription description, Stands.Reach reach, UnitKind kind, LocalDate today, StopButton button)
+            throws Exception {
         try (Stand stand = stands.reach(description, reach, kind).stand()) {
-            StopPress.Registration stopping = stop.register((Consumer<String>) why -> stand.makeSafe());
-            try {
-                return StandCheckUp.of(stand, today);
-            } finally {
-                stopping.close();
-            }
+            return StandCheckUp.of(stand, today, button, sample -> {});
         }
     }
 
@@ -148,7 +159,8 @@ public final class ReadyModel {
         }
     }
 
-    private void over() {
+    private void over(StopPress.Registration stopping) {
+        stopping.close();
         busy.set(false);
         if (!told) {
             say(Mark.BAD, Word.of("ui.ready.not_checked"), Word.of("ui.stand.check.again"));

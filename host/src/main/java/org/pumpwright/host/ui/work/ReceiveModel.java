@@ -2,170 +2,152 @@ package org.pumpwright.host.ui.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import javafx.beans.Observable;
 import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.pumpwright.host.app.Acceptance;
-import org.pumpwright.host.app.Complaint.Proposal;
 import org.pumpwright.host.app.Shelf;
 import org.pumpwright.host.catalog.UnitModel;
-import org.pumpwright.host.plan.Plan;
+import org.pumpwright.host.grade.Handling;
 
-/** A unit comes in: what it is, whose, why, and what it has pumped; out of that the proposed plan. JavaFX thread only. */
+/**
+ * A unit comes in: {@link ClaimInHand} is what it is here for, {@link UnitChoice} what it is, {@link Rinsing} whether it is clean,
+ * {@link Technicians} who tests it. Here is what is still missing, and how it is taken in. JavaFX thread only.
+ */
 public final class ReceiveModel {
+    private static final Word RINSING = Word.of("ui.receive.missing.decontaminated");
+
     private final Background background;
-    private final Shelf shelf;
-    private final ClaimLookup claims;
+    private final ClaimLookup desk;
     private final WorkInHand work;
-    private final List<UnitModel> models = new ArrayList<>();
-    private final List<Plan> plans = new ArrayList<>();
-    private final ObservableList<UnitModel> shown = FXCollections.observableArrayList();
-    private final ObservableList<UnitModel> shownShown = FXCollections.unmodifiableObservableList(shown);
-    private final ObservableList<String> technicians = FXCollections.observableArrayList();
-    private final ObservableList<String> techniciansShown = FXCollections.unmodifiableObservableList(technicians);
-    private final ObservableList<Word> missing = FXCollections.observableArrayList();
-    private final ObservableList<Word> missingShown = FXCollections.unmodifiableObservableList(missing);
-    private final StringProperty filter = new SimpleStringProperty("");
-    private final ObjectProperty<Optional<UnitModel>> model = new SimpleObjectProperty<>(Optional.empty());
+    private final UnitChoice unit;
+    private final ClaimInHand claim;
+    private final Technicians technicians;
+    private final Rinsing rinsing = new Rinsing();
+    private final IntakePhotos photos;
     private final StringProperty serial = new SimpleStringProperty("");
     private final BooleanProperty noPlate = new SimpleBooleanProperty();
-    private final StringProperty technician = new SimpleStringProperty("");
-    private final StringProperty claim = new SimpleStringProperty("");
-    private final ObjectProperty<Optional<ComplaintChoice>> complaint = new SimpleObjectProperty<>(Optional.empty());
-    private final ObjectProperty<Optional<Product>> product = new SimpleObjectProperty<>(Optional.empty());
-    private final BooleanProperty decontaminated = new SimpleBooleanProperty();
-    private final ReadOnlyObjectWrapper<Optional<Plan>> plan = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Word> reason = new ReadOnlyObjectWrapper<>(Word.NONE);
+    private final ObservableList<Word> missing = FXCollections.observableArrayList();
+    private final ObservableList<Word> missingShown = FXCollections.unmodifiableObservableList(missing);
+    private final ObservableList<Word> differences = FXCollections.observableArrayList();
+    private final ObservableList<Word> differencesShown = FXCollections.unmodifiableObservableList(differences);
     private final ReadOnlyBooleanWrapper complete = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper onlyRinsing = new ReadOnlyBooleanWrapper();
+    private boolean takingIn;
 
-    /** Takes units in, and hands them to the work. */
-    public ReceiveModel(Background background, Shelf shelf, ClaimLookup claims, WorkInHand work) {
+    /**
+     * Takes units in, and hands them to the work.
+     *
+     * @param testedLately names of those who tested lately; called on a worker thread
+     */
+    public ReceiveModel(
+            Background background,
+            Shelf shelf,
+            ClaimLookup desk,
+            Callable<List<String>> testedLately,
+            WorkInHand work) {
         this.background = background;
-        this.shelf = shelf;
-        this.claims = claims;
+        this.desk = desk;
         this.work = work;
-        filter.addListener((observed, old, now) -> filter());
-        model.addListener((observed, old, now) -> propose());
-        complaint.addListener((observed, old, now) -> propose());
+        unit = new UnitChoice(background, shelf);
+        claim = new ClaimInHand(background, desk);
+        technicians = new Technicians(background, testedLately);
+        photos = new IntakePhotos(background, desk, claim);
+        claim.stateProperty().addListener((observed, old, now) -> {
+            if (now == ClaimInHand.State.FOUND) {
+                claim.knownProperty().get().ifPresent(this::fillIn);
+            }
+        });
         for (Observable each : new Observable[] {
-            model, serial, noPlate, technician, complaint, product, decontaminated, plan, work.busyProperty()
+            unit.modelProperty(),
+            unit.complaintProperty(),
+            unit.planProperty(),
+            serial,
+            noPlate,
+            technicians.nameProperty(),
+            rinsing.productProperty(),
+            rinsing.stateProperty(),
+            claim.stateProperty(),
+            claim.knownProperty(),
+            work.busyProperty()
         }) {
-            each.addListener(changed -> lookForMissing());
+            each.addListener(changed -> look());
         }
-        lookForMissing();
+        look();
     }
 
-    /** Everything of the shelf that is chosen from. */
-    private record Choices(List<UnitModel> models, List<Plan> plans) {}
-
-    /** Reads the shop's models and plans. */
+    /** Reads what is chosen from. */
     public void load() {
-        background.run(() -> new Choices(shelf.models(), shelf.plans()), this::loaded);
+        unit.load();
+        technicians.load();
     }
 
-    private void loaded(Choices choices) {
-        models.clear();
-        models.addAll(choices.models());
-        plans.clear();
-        plans.addAll(choices.plans());
-        filter();
-        propose();
-    }
-
-    private void filter() {
-        String wanted = filter.get().strip().toLowerCase(Locale.ROOT);
-        shown.setAll(models.stream()
-                .filter(each -> (each.id() + " " + each.title())
-                        .toLowerCase(Locale.ROOT)
-                        .contains(wanted))
-                .toList());
-    }
-
-    private void propose() {
-        Optional<Proposal> proposal = model.get().map(this::proposal);
-        plan.set(proposal.flatMap(each -> plan(each.plan())));
-        reason.set(proposal.map(each -> Stored.sentence(each.reason())).orElse(Word.NONE));
-    }
-
-    private Proposal proposal(UnitModel unit) {
-        return complaint
-                .get()
-                .flatMap(ComplaintChoice::complaint)
-                .map(each -> each.proposal(unit))
-                .orElseGet(() -> new Proposal(unit.plan(), "the model's own plan covers it"));
-    }
-
-    private Optional<Plan> plan(String id) {
-        return plans.stream().filter(each -> each.id().equals(id)).findFirst();
-    }
-
-    /** The plans that fit the model. */
-    public List<Plan> plansOfTheKind() {
-        return plans.stream()
-                .filter(each -> model.get()
-                        .map(UnitModel::kind)
-                        .filter(each.kind()::equals)
-                        .isPresent())
-                .toList();
-    }
-
-    /** Takes another plan than the proposed one. */
-    public void choose(Plan other) {
-        plan.set(Optional.of(other));
-        reason.set(Word.of("ui.receive.plan.chosen"));
-    }
-
-    /** A barcode was scanned: it is the serial. */
-    public void scanned(String text) {
+    /** The plate was scanned. */
+    public void scannedPlate(String text) {
         noPlate.set(false);
         serial.set(text.strip());
     }
 
-    /** Looks the claim up, and fills in what it says where nothing was said yet. */
-    public void lookUpClaim() {
-        String number = claim.get().strip();
-        if (!number.isEmpty()) {
-            background.run(() -> claims.find(number), found -> found.ifPresent(this::fillIn));
-        }
+    /** The number of a claim was scanned. */
+    public void scannedClaim(String text) {
+        claim.numberProperty().set(text.strip());
+        claim.lookUp();
     }
 
+    /** What was said already stays; what differs is named. */
     private void fillIn(ClaimLookup.Known known) {
-        known.model()
-                .flatMap(id ->
-                        models.stream().filter(each -> each.id().equals(id)).findFirst())
-                .ifPresent(found -> model.set(Optional.of(found)));
-        if (serial.get().isBlank()) {
-            known.serial().ifPresent(serial::set);
+        unit.fillIn(known.model(), known.complaint());
+        if (serial.get().isBlank() && !noPlate.get()) {
+            known.serial().ifPresent(this::fillInSerial);
         }
-        if (complaint.get().isEmpty()) {
-            known.complaint().ifPresent(each -> complaint.set(Optional.of(new ComplaintChoice(Optional.of(each)))));
+        if (rinsing.productProperty().get().isEmpty()) {
+            rinsing.productProperty().set(Product.ofName(known.product()));
+        }
+        if (rinsing.stateProperty().get() == Rinsing.State.NOT_SAID) {
+            rinsing.known(known.handling());
         }
     }
 
-    private void lookForMissing() {
+    private void fillInSerial(String known) {
+        if (known.equalsIgnoreCase(WorkOrder.NO_PLATE)) {
+            noPlate.set(true);
+        } else {
+            serial.set(known);
+        }
+    }
+
+    private void look() {
+        differences.setAll(claim.differences(unit.modelProperty().get().map(UnitModel::id), read()));
         List<Word> found = new ArrayList<>();
-        ask(found, model.get().isPresent(), "model");
+        ask(found, !technicians.nameProperty().get().isBlank(), "technician");
+        ask(found, unit.modelProperty().get().isPresent(), "model");
         ask(found, noPlate.get() || !serial.get().isBlank(), "serial");
-        ask(found, !technician.get().isBlank(), "technician");
-        ask(found, complaint.get().isPresent(), "complaint");
-        ask(found, product.get().isPresent(), "product");
-        ask(found, decontaminated.get(), "decontaminated");
-        ask(found, model.get().isEmpty() || plan.get().isPresent(), "plan");
+        ask(found, rinsing.productProperty().get().isPresent(), "product");
+        ask(found, rinsing.stateProperty().get() != Rinsing.State.NOT_SAID, "decontaminated");
+        ask(found, unit.complaintProperty().get().isPresent(), "complaint");
+        ask(
+                found,
+                unit.modelProperty().get().isEmpty()
+                        || unit.planProperty().get().isPresent(),
+                "plan");
+        ask(found, claim.stateProperty().get() != ClaimInHand.State.ASKED, "claim");
+        boolean whole = claim.knownProperty()
+                .get()
+                .map(known -> known.lacking().isEmpty())
+                .orElse(true);
+        ask(found, whole, "intake");
         ask(found, !work.busyProperty().get(), "run");
         missing.setAll(found);
         complete.set(found.isEmpty());
+        onlyRinsing.set(found.size() == 1 && found.get(0).equals(RINSING));
     }
 
     private static void ask(List<Word> missing, boolean there, String what) {
@@ -174,50 +156,118 @@ public final class ReceiveModel {
         }
     }
 
-    /** Takes the unit in hand; the fields are empty afterwards, but for the technician. */
-    public void accept() {
-        if (!complete.get()) {
+    private String read() {
+        return noPlate.get() ? WorkOrder.NO_PLATE : serial.get().strip();
+    }
+
+    /**
+     * Takes the unit in hand; the fields are empty afterwards, but for the technician. A claim at the desk is told first whether the
+     * unit is clean; a claim that turns up only now is shown first.
+     *
+     * @param done is done when it is in hand
+     */
+    public void accept(Runnable done) {
+        if (!complete.get() || takingIn) {
             return;
         }
-        Acceptance.Job job =
-                new Acceptance.Job(complaint.get().flatMap(ComplaintChoice::complaint), false, Optional.empty());
-        String who = technician.get().strip();
-        WorkOrder order = new WorkOrder(
-                model.get().orElseThrow(),
-                plan.get().orElseThrow(),
-                noPlate.get() ? WorkOrder.NO_PLATE : serial.get().strip(),
-                who,
-                product.get().orElseThrow(),
-                job,
-                Optional.of(claim.get().strip()).filter(number -> !number.isEmpty()),
-                Optional.empty());
-        if (!technicians.contains(who)) {
-            technicians.add(0, who);
+        boolean foundBefore = claim.stateProperty().get() == ClaimInHand.State.FOUND;
+        claim.lookUp(() -> {
+            boolean found = claim.stateProperty().get() == ClaimInHand.State.FOUND;
+            if (complete.get() && (foundBefore || !found)) {
+                tellClaim(order(), found, done);
+            }
+        });
+    }
+
+    private void tellClaim(WorkOrder order, boolean atDesk, Runnable done) {
+        if (!atDesk) {
+            take(order, done);
+            return;
         }
+        takingIn = true;
+        background.run(
+                () -> {
+                    desk.handled(order.claim().orElseThrow(), order.job().handling());
+                    return order;
+                },
+                told -> {
+                    takingIn = false;
+                    take(told, done);
+                },
+                failure -> {
+                    takingIn = false;
+                    background.trouble(Trouble.of(failure));
+                });
+    }
+
+    private void take(WorkOrder order, Runnable done) {
+        if (work.busyProperty().get()) {
+            return;
+        }
+        technicians.remember();
         clear();
         work.take(order);
+        done.run();
+    }
+
+    private WorkOrder order() {
+        String who = technicians.nameProperty().get().strip();
+        Optional<String> named = claim.knownProperty()
+                .get()
+                .map(ClaimLookup.Known::product)
+                .filter(name -> !name.isBlank())
+                .filter(name ->
+                        Product.ofName(name).equals(rinsing.productProperty().get())
+                                || Product.ofName(name).isEmpty());
+        Handling handling = rinsing.handling(who, named);
+        return new WorkOrder(
+                unit.modelProperty().get().orElseThrow(),
+                unit.planProperty().get().orElseThrow(),
+                read(),
+                who,
+                rinsing.productProperty().get().orElseThrow(),
+                new Acceptance.Job(
+                        unit.complaintProperty().get().flatMap(ComplaintChoice::complaint),
+                        false,
+                        Optional.empty(),
+                        claim.given(),
+                        handling),
+                claim.given(),
+                Optional.empty());
     }
 
     /** Empties the fields, but for the technician. */
     public void clear() {
-        filter.set("");
-        model.set(Optional.empty());
+        claim.numberProperty().set("");
+        unit.clear();
         serial.set("");
         noPlate.set(false);
-        claim.set("");
-        complaint.set(Optional.empty());
-        product.set(Optional.empty());
-        decontaminated.set(false);
+        rinsing.clear();
     }
 
-    /** The models that fit what was typed. */
-    public ObservableList<UnitModel> shown() {
-        return shownShown;
+    /** What it is here for. */
+    public ClaimInHand claim() {
+        return claim;
     }
 
-    /** Who has tested since the window was opened, the latest first. */
-    public ObservableList<String> technicians() {
-        return techniciansShown;
+    /** What it is, and what the customer says. */
+    public UnitChoice unit() {
+        return unit;
+    }
+
+    /** What it has pumped, and whether it is clean. */
+    public Rinsing rinsing() {
+        return rinsing;
+    }
+
+    /** Who tests. */
+    public Technicians technicians() {
+        return technicians;
+    }
+
+    /** Its pictures. */
+    public IntakePhotos photos() {
+        return photos;
     }
 
     /** What is still to be said, in the order of the screen. */
@@ -225,14 +275,9 @@ public final class ReceiveModel {
         return missingShown;
     }
 
-    /** Part of a model's name. */
-    public StringProperty filterProperty() {
-        return filter;
-    }
-
-    /** What the unit is. */
-    public ObjectProperty<Optional<UnitModel>> modelProperty() {
-        return model;
+    /** What does not fit what the claim says. */
+    public ObservableList<Word> differences() {
+        return differencesShown;
     }
 
     /** As read from the plate. */
@@ -245,43 +290,13 @@ public final class ReceiveModel {
         return noPlate;
     }
 
-    /** Who tests. */
-    public StringProperty technicianProperty() {
-        return technician;
-    }
-
-    /** Number of the claim; may stay empty. */
-    public StringProperty claimProperty() {
-        return claim;
-    }
-
-    /** What the customer says. */
-    public ObjectProperty<Optional<ComplaintChoice>> complaintProperty() {
-        return complaint;
-    }
-
-    /** What the unit has pumped. */
-    public ObjectProperty<Optional<Product>> productProperty() {
-        return product;
-    }
-
-    /** Whether it was drained and rinsed. */
-    public BooleanProperty decontaminatedProperty() {
-        return decontaminated;
-    }
-
-    /** The plan it would go through. */
-    public ReadOnlyObjectProperty<Optional<Plan>> planProperty() {
-        return plan.getReadOnlyProperty();
-    }
-
-    /** Why that plan. */
-    public ReadOnlyObjectProperty<Word> reasonProperty() {
-        return reason.getReadOnlyProperty();
-    }
-
     /** Whether nothing is missing. */
     public ReadOnlyBooleanProperty completeProperty() {
         return complete.getReadOnlyProperty();
+    }
+
+    /** Whether nothing is missing but to say that it is clean. */
+    public ReadOnlyBooleanProperty onlyRinsingProperty() {
+        return onlyRinsing.getReadOnlyProperty();
     }
 }

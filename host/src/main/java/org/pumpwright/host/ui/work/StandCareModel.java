@@ -3,13 +3,11 @@ package org.pumpwright.host.ui.work;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -17,36 +15,40 @@ import javafx.collections.ObservableList;
 import org.pumpwright.host.app.Shelf;
 import org.pumpwright.host.app.StandCheckUp;
 import org.pumpwright.host.app.Stands;
-import org.pumpwright.host.catalog.UnitKind;
-import org.pumpwright.host.stand.Stand;
+import org.pumpwright.host.run.SafeState;
+import org.pumpwright.host.run.StopButton;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.conform.CheckResult;
 import org.pumpwright.host.stand.conform.Conformance;
 import org.pumpwright.host.stand.conform.Outcome;
-import org.pumpwright.host.stand.conform.Provoker;
+import org.pumpwright.host.stand.conform.TrialStop;
+import org.pumpwright.host.trace.Sample;
 
 /** What is done for a stand: its calibrations looked through, its self-check, its board tried. JavaFX thread only. */
 public final class StandCareModel {
     private final Background background;
     private final StandWatchModel watch;
-    private final Stands stands;
-    private final Shelf shelf;
+    private final StandCare care;
     private final StopPress stop;
+    private final Shelf shelf;
     private final Clock clock;
     private final ObservableList<Row> rows = FXCollections.observableArrayList();
     private final ObservableList<Row> rowsShown = FXCollections.unmodifiableObservableList(rows);
     private final ReadOnlyObjectWrapper<Word> headline = new ReadOnlyObjectWrapper<>(Word.NONE);
+    private final ReadOnlyObjectWrapper<Word> advice = new ReadOnlyObjectWrapper<>(Word.NONE);
     private final ReadOnlyObjectWrapper<Mark> mark = new ReadOnlyObjectWrapper<>(Mark.UNKNOWN);
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper();
+    private StopPress.Registration press = () -> {};
 
     /** Cares for the stand that is watched. */
     public StandCareModel(
             Background background, StandWatchModel watch, Stands stands, Shelf shelf, StopPress stop, Clock clock) {
         this.background = background;
         this.watch = watch;
-        this.stands = stands;
-        this.shelf = shelf;
+        this.care = new StandCare(stands);
         this.stop = stop;
+        this.shelf = shelf;
         this.clock = clock;
     }
 
@@ -60,6 +62,11 @@ public final class StandCareModel {
         return headline.getReadOnlyProperty();
     }
 
+    /** What to do about all of them; {@link Word#NONE} when nothing. */
+    public ReadOnlyObjectProperty<Word> adviceProperty() {
+        return advice.getReadOnlyProperty();
+    }
+
     /** How that stands. */
     public ReadOnlyObjectProperty<Mark> markProperty() {
         return mark.getReadOnlyProperty();
@@ -70,71 +77,79 @@ public final class StandCareModel {
         return busy.getReadOnlyProperty();
     }
 
+    /** How far that has come, 0 to 1. */
+    public ReadOnlyDoubleProperty shareProperty() {
+        return share.getReadOnlyProperty();
+    }
+
     /** Looks through the calibrations; needs no stand. */
     public void showCalibrations() {
-        LocalDate today = LocalDate.now(clock);
-        List<Row> found = CareRows.calibrations(watch.standProperty().get().channels(), today);
+        List<Row> found = CalibrationRows.of(watch.standProperty().get(), LocalDate.now(clock));
         rows.setAll(found);
-        say(
-                CareRows.worst(found),
-                Word.of("ui.stand.calibrations." + CareRows.worst(found).style()));
+        Mark worst = CareRows.worst(found);
+        say(worst, Word.of("ui.stand.calibrations." + worst.style()));
+        boolean missing = found.stream().anyMatch(row -> row.finding().key().equals("ui.stand.not_calibrated"));
+        advice.set(missing ? Word.of("ui.stand.calibrate") : Word.NONE);
     }
 
     /** Has the stand check itself: it arms, and drives nothing. */
     public void check() {
-        begin("ui.stand.checking");
+        StopButton button = new StopButton();
+        begin(Word.of("ui.stand.checking"), button::press);
         StandDescription description = watch.standProperty().get();
         Stands.Reach reach = watch.reach();
         LocalDate today = LocalDate.now(clock);
-        follow(watch.aside(() -> checkUp(description, reach, today), this::checked));
+        follow(watch.aside(() -> care.check(description, reach, today, button, this::heard), this::checked));
     }
 
-    private StandCheckUp.Finding checkUp(StandDescription description, Stands.Reach reach, LocalDate today)
-            throws Exception {
-        try (Stand stand = stands.reach(description, reach, UnitKind.PUMP_12V).stand()) {
-            StopPress.Registration stopping = stop.register((Consumer<String>) why -> stand.makeSafe());
-            try {
-                return StandCheckUp.of(stand, today);
-            } finally {
-                stopping.close();
-            }
-        }
+    /** Shows in the strip what the check reads, and how far it has come; on the worker thread. */
+    private void heard(StandDescription description, Sample first, Sample now) {
+        watch.heard(description.channels(), first, now);
+        double seconds = now.boardSeconds() - first.boardSeconds();
+        background.onScreen(() -> share.set(seconds / StandCheckUp.SECONDS));
     }
 
     private void checked(StandCheckUp.Finding finding) {
+        if (StandCare.wasStopped(finding)) {
+            stopped(finding.outcome().safe());
+            return;
+        }
         rows.setAll(CareRows.checks(finding));
         say(finding.fit() ? Mark.GOOD : Mark.BAD, Word.of(finding.fit() ? "ui.stand.fit" : "ui.stand.not_fit"));
     }
 
     /** Tries the board against the wire protocol, without a person to press things; drives a little for moments. */
     public void tryBoard() {
-        begin("ui.stand.trying");
+        int all = Conformance.names().size();
+        TrialStop button = new TrialStop();
+        begin(Word.of("ui.stand.trying", 0, all), button::press);
         StandDescription description = watch.standProperty().get();
-        // A simulated board need not take its time here.
-        Stands.Reach reach = new Stands.Reach(watch.reach().port(), Optional.empty(), OptionalDouble.empty(), Map.of());
-        follow(watch.aside(() -> conformance(description, reach), this::tried));
+        Stands.Reach reach = StandCare.atOnce(watch.reach());
+        follow(watch.aside(
+                () -> care.trial(
+                        description,
+                        reach,
+                        button,
+                        result -> background.onScreen(() -> tried(result, rows.size() + 1, all))),
+                this::tried));
     }
 
-    private Conformance.Finding conformance(StandDescription description, Stands.Reach reach) throws Exception {
-        Thread worker = Thread.currentThread();
-        // Interrupted, the script lets go of the line, and the board makes itself safe by its own link time-out.
-        StopPress.Registration stopping = stop.register((Consumer<String>) why -> worker.interrupt());
-        try {
-            return stands.conformance(description, reach, Provoker.NONE, this::told);
-        } finally {
-            stopping.close();
+    /** The newest on top: the person sees what is going on without touching the list. */
+    private void tried(CheckResult result, int done, int all) {
+        if (busy.get()) {
+            rows.add(0, CareRows.row(result));
+            share.set((double) done / all);
+            headline.set(Word.of("ui.stand.trying", done, all));
         }
     }
 
-    private void told(CheckResult result) {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("STOP was pressed");
+    private void tried(StandCare.Tried over) {
+        if (over.finding().isEmpty()) {
+            stopped(over.safe() ? SafeState.CONFIRMED : SafeState.NOT_CONFIRMED);
+            return;
         }
-        background.onScreen(() -> rows.add(CareRows.row(result)));
-    }
-
-    private void tried(Conformance.Finding finding) {
-        rows.setAll(finding.checks().stream().map(CareRows::row).toList());
+        Conformance.Finding finding = over.finding().get();
+        rows.setAll(StandCare.worstFirst(finding).stream().map(CareRows::row).toList());
         String key = finding.conforms() ? "ui.stand.conforms" : "ui.stand.does_not_conform";
         int held = finding.with(Outcome.HELD).size();
         int missing = finding.with(Outcome.NOT_POSSIBLE).size();
@@ -143,15 +158,23 @@ public final class StandCareModel {
                 Word.of(key, held, finding.broken().size(), missing));
     }
 
+    private void stopped(SafeState safe) {
+        rows.setAll(CareRows.safe(safe));
+        say(safe == SafeState.CONFIRMED ? Mark.WATCH : Mark.BAD, Word.of("ui.stand.stopped"));
+    }
+
     /** Every stand that the shop has described; the choice is given to the screen. */
     public void stands(Consumer<List<StandDescription>> found) {
         background.run(shelf::stands, found);
     }
 
-    private void begin(String key) {
+    /** From here on STOP ends it, also while the stand is still being let go of or reached. */
+    private void begin(Word what, Consumer<String> stopping) {
+        press = stop.register(stopping);
         busy.set(true);
+        share.set(0);
         rows.clear();
-        say(Mark.UNKNOWN, Word.of(key));
+        say(Mark.UNKNOWN, what);
     }
 
     private void follow(Job job) {
@@ -163,6 +186,7 @@ public final class StandCareModel {
     }
 
     private void over() {
+        press.close();
         busy.set(false);
         if (mark.get() == Mark.UNKNOWN) {
             say(Mark.WATCH, Word.of("ui.stand.ended"));
@@ -172,5 +196,6 @@ public final class StandCareModel {
     private void say(Mark how, Word what) {
         mark.set(how);
         headline.set(what);
+        advice.set(Word.NONE);
     }
 }

@@ -2,6 +2,7 @@ package org.pumpwright.host.ui.work;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import org.pumpwright.host.calibration.Certificate.Standing;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Sample;
@@ -19,10 +20,13 @@ final class StandTicks {
     }
 
     /** While nothing is heard of the stand. */
-    static List<Tick> unheard(Channels channels, LocalDate today, Mark link, String linkState) {
+    static List<Tick> unheard(Channels channels, LocalDate today, LinkState link) {
         Word unknown = Word.of("ui.tick.unknown");
         return List.of(
-                tick("link", link, "ui.tick.link." + linkState),
+                tick(
+                        "link",
+                        link == LinkState.LOST ? Mark.BAD : Mark.UNKNOWN,
+                        "ui.tick.link." + link.name().toLowerCase(Locale.ROOT)),
                 new Tick(Word.of("ui.tick.emergency"), Mark.UNKNOWN, unknown),
                 new Tick(Word.of("ui.tick.guard"), Mark.UNKNOWN, unknown),
                 new Tick(Word.of("ui.tick.power"), Mark.UNKNOWN, unknown),

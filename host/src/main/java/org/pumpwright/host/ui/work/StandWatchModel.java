@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Connection;
+import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.trace.Channels;
 import org.pumpwright.host.trace.Sample;
 
@@ -33,6 +34,7 @@ public final class StandWatchModel {
     private final Clock clock;
     private final ReadOnlyObjectWrapper<StandDescription> stand = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper watching = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyObjectWrapper<LinkState> link = new ReadOnlyObjectWrapper<>(LinkState.OFF);
     private final ObservableList<Tick> ticks = FXCollections.observableArrayList();
     private final ObservableList<Reading> readings = FXCollections.observableArrayList();
     private final ObservableList<Tick> ticksShown = FXCollections.unmodifiableObservableList(ticks);
@@ -57,7 +59,7 @@ public final class StandWatchModel {
         stop();
         port = givenPort;
         stand.set(description);
-        silent(Mark.UNKNOWN, "off");
+        silent(LinkState.OFF);
     }
 
     /** The stand. */
@@ -82,9 +84,19 @@ public final class StandWatchModel {
         return readingsShown;
     }
 
+    /** Its channels while nothing is heard: their names and limits, without a value. */
+    public List<Reading> unread() {
+        return ChannelWords.unread(stand.get().channels());
+    }
+
     /** Whether it is being watched. */
     public ReadOnlyBooleanProperty watchingProperty() {
         return watching.getReadOnlyProperty();
+    }
+
+    /** How it stands with the stand. */
+    public ReadOnlyObjectProperty<LinkState> linkProperty() {
+        return link.getReadOnlyProperty();
     }
 
     /** Begins to watch. */
@@ -94,11 +106,14 @@ public final class StandWatchModel {
             return;
         }
         watching.set(true);
-        silent(Mark.UNKNOWN, "reaching");
+        silent(LinkState.REACHING);
         StandDescription description = stand.get();
         Stands.Reach reach = reach();
         job = background.repeat(
-                () -> StandWatch.opened(stands, description, reach, this::heard), failure -> lost(failure));
+                () -> StandKeeper.opened(
+                        () -> StandWatch.opened(stands, description, reach, this::heard),
+                        failure -> background.onScreen(() -> lostForNow(failure))),
+                this::lost);
     }
 
     /** Ends watching; the stand is given up soon after. */
@@ -142,7 +157,7 @@ public final class StandWatchModel {
 
     /** What was heard last no longer holds, and nothing newer is known: until something is heard again. */
     public void nothingHeard() {
-        silent(Mark.UNKNOWN, "off");
+        silent(LinkState.OFF);
     }
 
     /** The JavaFX thread was held up for at least this long, ms. */
@@ -159,7 +174,7 @@ public final class StandWatchModel {
         }
         if (watching.get()) {
             watching.set(false);
-            silent(Mark.UNKNOWN, "off");
+            silent(LinkState.OFF);
         }
     }
 
@@ -169,30 +184,43 @@ public final class StandWatchModel {
             start();
         } else if (asides == 0) {
             // What the work was heard to read last is no longer true.
-            silent(Mark.UNKNOWN, "off");
+            silent(LinkState.OFF);
         }
     }
 
+    /** It was not there to begin with. */
     private void lost(Throwable failure) {
         watching.set(false);
         wanted = false;
         job = null;
-        silent(Mark.BAD, "lost");
+        silent(LinkState.LOST);
+        link.set(LinkState.OFF);
         background.trouble(Trouble.of(failure));
+    }
+
+    /** It went away while it was watched; it is looked for until it is back, or until nobody wants it any more. */
+    private void lostForNow(StandException failure) {
+        if (watching.get()) {
+            silent(LinkState.LOST);
+            background.trouble(
+                    new Trouble(Trouble.of(failure).what(), Word.of("ui.trouble.watch_lost.do"), failure.getMessage()));
+        }
     }
 
     private void show() {
         Heard heard = latest.getAndSet(null);
         if (heard != null) {
             ticks.setAll(StandTicks.heard(heard.channels(), today(), heard.now()));
+            link.set(LinkState.HEARD);
             readings.setAll(ChannelWords.readings(heard.channels(), heard.before(), heard.now()));
         }
     }
 
-    private void silent(Mark link, String state) {
+    private void silent(LinkState state) {
         latest.set(null);
+        link.set(state);
         readings.clear();
-        ticks.setAll(StandTicks.unheard(stand.get().channels(), today(), link, state));
+        ticks.setAll(StandTicks.unheard(stand.get().channels(), today(), state));
     }
 
     private LocalDate today() {

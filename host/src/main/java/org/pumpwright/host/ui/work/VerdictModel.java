@@ -1,18 +1,20 @@
 package org.pumpwright.host.ui.work;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.pumpwright.host.app.Acceptance;
-import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.Shelf;
+import org.pumpwright.host.app.paper.PaperDesk;
+import org.pumpwright.host.app.paper.PaperKind;
+import org.pumpwright.host.app.record.AfterTheRun;
+import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.Verdict;
+import org.pumpwright.host.grade.cause.NextStep;
 import org.pumpwright.host.plan.Plan;
 import org.pumpwright.host.record.RunRecord;
 
@@ -21,11 +23,13 @@ public final class VerdictModel {
     private final Background background;
     private final Shelf shelf;
     private final WorkInHand work;
-    private final Opener opener;
+    private final RunFiling filing;
+    private final PaperWork papers;
     private final ReadOnlyObjectWrapper<Optional<Verdict>> verdict = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Word> meaning = new ReadOnlyObjectWrapper<>(Word.NONE);
     private final ReadOnlyObjectWrapper<Word> subject = new ReadOnlyObjectWrapper<>(Word.NONE);
-    private final ReadOnlyObjectWrapper<Optional<Plan>> nextPlan = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Row>> complaint = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<NextPlan> nextPlan = new ReadOnlyObjectWrapper<>(NextPlan.NONE);
     private final ReadOnlyObjectWrapper<Word> paper = new ReadOnlyObjectWrapper<>(Word.NONE);
     private final ObservableList<Row> why = FXCollections.observableArrayList();
     private final ObservableList<Row> whyShown = FXCollections.unmodifiableObservableList(why);
@@ -33,34 +37,38 @@ public final class VerdictModel {
     private final ObservableList<Row> nextShown = FXCollections.unmodifiableObservableList(next);
 
     /**
-     * Shows what came of the work in hand.
+     * Shows what came of the work in hand, and puts it on record.
      *
-     * @param opener shows papers
+     * @param shelf the shop's plans
+     * @param desk makes papers
+     * @param opener shows them
      */
-    public VerdictModel(Background background, Shelf shelf, WorkInHand work, Opener opener) {
+    public VerdictModel(
+            Background background, Shelf shelf, WorkInHand work, AfterTheRun after, PaperDesk desk, Opener opener) {
         this.background = background;
         this.shelf = shelf;
         this.work = work;
-        this.opener = opener;
-        work.resultProperty().addListener((observed, old, now) -> show(now));
+        this.filing = new RunFiling(background, after, desk);
+        this.papers = new PaperWork(background, desk, opener);
+        work.resultProperty().addListener((observed, old, now) -> show(now.map(Acceptance.Result::record)));
     }
 
-    private void show(Optional<Acceptance.Result> result) {
-        nextPlan.set(Optional.empty());
+    private void show(Optional<RunRecord> result) {
+        nextPlan.set(NextPlan.NONE);
         paper.set(Word.NONE);
-        verdict.set(result.map(each -> each.record().grade().verdict()));
+        verdict.set(result.map(run -> run.grade().verdict()));
         meaning.set(result.map(VerdictModel::meaning).orElse(Word.NONE));
-        subject.set(result.map(each -> subject(each.record())).orElse(Word.NONE));
-        why.setAll(result.map(each -> VerdictRows.why(each.record())).orElse(List.of()));
-        next.setAll(result.map(each -> VerdictRows.next(each.record())).orElse(List.of()));
-        result.ifPresent(each -> findNextPlan(each.record().grade().nextTest()));
+        subject.set(result.map(VerdictModel::subject).orElse(Word.NONE));
+        complaint.set(result.flatMap(VerdictRows::complaint));
+        why.setAll(result.map(VerdictRows::why).orElse(List.of()));
+        next.setAll(result.map(run -> VerdictRows.next(run, Word.NONE)).orElse(List.of()));
+        result.ifPresentOrElse(filing::file, filing::clear);
+        result.ifPresent(this::findNextPlan);
     }
 
-    private static Word meaning(Acceptance.Result result) {
-        Verdict verdict = result.record().grade().verdict();
-        boolean advisory = result.record().grade().advisory();
-        Word plain = Word.of("ui.verdict.means." + verdict.name().toLowerCase(Locale.ROOT));
-        return advisory ? Word.of("ui.verdict.advisory", plain) : plain;
+    private static Word meaning(RunRecord run) {
+        Word plain = Word.of("ui.verdict.means." + VerdictWords.key(run.grade().verdict()));
+        return run.grade().advisory() ? Word.of("ui.verdict.advisory", plain) : plain;
     }
 
     private static Word subject(RunRecord run) {
@@ -72,14 +80,16 @@ public final class VerdictModel {
                 run.plan());
     }
 
-    private void findNextPlan(String test) {
+    private void findNextPlan(RunRecord run) {
+        Grade grade = run.grade();
         Optional<Plan> done = work.orderProperty().get().map(WorkOrder::plan);
-        if (!test.isBlank() && done.isPresent()) {
+        if (!grade.nextTest().isBlank() && done.isPresent()) {
             Plan plan = done.get();
             Optional<Acceptance.Result> asked = work.resultProperty().get();
-            background.run(() -> NextPlan.of(test, plan, shelf.plans()), found -> {
+            background.run(() -> NextPlan.of(grade, plan, shelf.plans()), found -> {
                 if (work.resultProperty().get().equals(asked)) {
                     nextPlan.set(found);
+                    next.setAll(VerdictRows.next(run, found.how()));
                 }
             });
         }
@@ -90,30 +100,33 @@ public final class VerdictModel {
         return work.orderProperty().get().flatMap(WorkOrder::practice).isPresent();
     }
 
+    /** Whether the next test is the bucket test of a meter. */
+    public boolean bucketNext() {
+        return nextPlan.get().step().means() == NextStep.Means.BUCKET;
+    }
+
     /** Takes the unit in hand once more, with the plan of the next test. */
     public void beginNextTest() {
-        Optional<Plan> plan = work.busyProperty().get() ? Optional.empty() : nextPlan.get();
+        Optional<Plan> plan =
+                work.busyProperty().get() ? Optional.empty() : nextPlan.get().plan();
         work.orderProperty().get().ifPresent(order -> plan.map(order::by).ifPresent(work::take));
     }
 
-    /** Opens the page to print. */
-    public void openPage() {
-        work.resultProperty()
-                .get()
-                .map(Acceptance.Result::kept)
-                .map(RecordFolder.Kept::page)
-                .ifPresent(this::open);
+    /** Makes a paper of the run and opens it; as soon as the run is on record, or it is known that it is not. */
+    public void open(PaperKind kind, PaperDesk.Manner manner) {
+        filing.whenFiled(run -> papers.open(
+                kind,
+                () -> new PaperWork.Source(run, Optional.empty()),
+                manner,
+                file -> paper.set(PaperWork.opened(file))));
     }
 
-    private void open(Path page) {
-        Callable<Path> opening = () -> {
-            opener.open(page);
-            return page;
-        };
-        background.run(
-                opening,
-                opened -> paper.set(Word.of("ui.verdict.opened", opened)),
-                failure -> background.trouble(Trouble.named("paper", page.toString())));
+    /** Whether the run was made for a claim. */
+    public boolean hasClaim() {
+        return work.resultProperty()
+                .get()
+                .flatMap(result -> result.record().intake().claim())
+                .isPresent();
     }
 
     /** The verdict; empty before a run. */
@@ -131,12 +144,27 @@ public final class VerdictModel {
         return subject.getReadOnlyProperty();
     }
 
-    /** The plan that carries out the next test; empty when none does. */
-    public ReadOnlyObjectProperty<Optional<Plan>> nextPlanProperty() {
+    /** What can be begun as the next test. */
+    public ReadOnlyObjectProperty<NextPlan> nextPlanProperty() {
         return nextPlan.getReadOnlyProperty();
     }
 
-    /** Where the page is that was opened; {@link Word#NONE} before. */
+    /** Whether the complaint is explained, in the line's name, and why; empty where nobody complained. */
+    public ReadOnlyObjectProperty<Optional<Row>> complaintProperty() {
+        return complaint.getReadOnlyProperty();
+    }
+
+    /** Whether the run is on record, in the line's name; what keeps it from being, in its finding. */
+    public ReadOnlyObjectProperty<Row> filedProperty() {
+        return filing.stateProperty();
+    }
+
+    /** True while a paper is made. */
+    public ReadOnlyBooleanProperty makingPaperProperty() {
+        return papers.busyProperty();
+    }
+
+    /** Where the paper is that was opened; {@link Word#NONE} before. */
     public ReadOnlyObjectProperty<Word> paperProperty() {
         return paper.getReadOnlyProperty();
     }
@@ -146,7 +174,7 @@ public final class VerdictModel {
         return whyShown;
     }
 
-    /** The next test, the complaint, likely causes, the stand. */
+    /** The next test, likely causes, the stand. */
     public ObservableList<Row> next() {
         return nextShown;
     }

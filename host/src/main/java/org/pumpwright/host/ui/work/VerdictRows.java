@@ -3,6 +3,7 @@ package org.pumpwright.host.ui.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.pumpwright.host.grade.ComplaintAnswer.Answer;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.grade.FeatureJudgement;
@@ -20,21 +21,13 @@ final class VerdictRows {
 
     private VerdictRows() {}
 
-    static Mark mark(Verdict verdict) {
-        return switch (verdict) {
-            case PASS -> Mark.GOOD;
-            case FAIL -> Mark.BAD;
-            case INCONCLUSIVE -> Mark.WATCH;
-            case INVALID, NOT_TESTED -> Mark.UNKNOWN;
-        };
-    }
-
     /** Why: the reasons, then what was judged. */
     static List<Row> why(RunRecord run) {
         Grade grade = run.grade();
         List<Row> rows = new ArrayList<>();
         for (String reason : grade.reasons()) {
-            rows.add(new Row(Word.of("ui.verdict.reason"), mark(grade.verdict()), Stored.sentence(reason), Word.NONE));
+            rows.add(new Row(
+                    Word.of("ui.verdict.reason"), VerdictWords.mark(grade.verdict()), Word.stored(reason), Word.NONE));
         }
         if (grade.verdict() != Verdict.INVALID) {
             grade.features().stream().filter(FeatureJudgement::judged).forEach(each -> rows.add(feature(each)));
@@ -50,7 +43,7 @@ final class VerdictRows {
                 .map(place -> Word.of(
                         "ui.verdict." + judged.feature().quantity().name().toLowerCase(Locale.ROOT),
                         place.duty().print()))
-                .orElseGet(() -> Stored.sentence(judged.feature().words()));
+                .orElseGet(() -> Word.stored(judged.feature().words()));
         Word decision =
                 Word.of("ui.verdict.decision." + judged.decision().name().toLowerCase(Locale.ROOT));
         return new Row(name, mark, Word.of("ui.verdict.figure", figures(judged), range(judged), decision), Word.NONE);
@@ -87,18 +80,20 @@ final class VerdictRows {
         };
     }
 
-    /** What next: the next test, whether the complaint is explained, likely causes, the stand. */
-    static List<Row> next(RunRecord run) {
+    /**
+     * What next: the next test, likely causes, the stand.
+     *
+     * @param how the next test is carried out; {@link Word#NONE} until that is known
+     */
+    static List<Row> next(RunRecord run, Word how) {
         Grade grade = run.grade();
         List<Row> rows = new ArrayList<>();
         if (!grade.nextTest().isBlank()) {
-            rows.add(
-                    new Row(Word.of("ui.verdict.next_test"), Mark.WATCH, Stored.sentence(grade.nextTest()), Word.NONE));
+            rows.add(new Row(Word.of("ui.verdict.next_test"), Mark.WATCH, Word.stored(grade.nextTest()), how));
         } else if (grade.verdict() == Verdict.PASS) {
             rows.add(new Row(
                     Word.of("ui.verdict.next_test"), Mark.GOOD, Word.of("ui.verdict.next_test.pass"), Word.NONE));
         }
-        run.intake().complaint().ifPresent(word -> rows.add(complaint(run, word)));
         if (grade.verdict() != Verdict.INVALID) {
             int place = 1;
             for (Cause cause : grade.causes()) {
@@ -107,6 +102,11 @@ final class VerdictRows {
         }
         rows.addAll(checks(grade));
         return rows;
+    }
+
+    /** Whether the complaint is explained; empty where nobody complained. */
+    static Optional<Row> complaint(RunRecord run) {
+        return run.intake().complaint().map(word -> complaint(run, word));
     }
 
     private static Row complaint(RunRecord run, String word) {
@@ -122,15 +122,15 @@ final class VerdictRows {
                 "ui.verdict.explains",
                 said,
                 Word.of("ui.verdict.explains." + answer.name().toLowerCase(Locale.ROOT)));
-        return new Row(name, mark, Stored.sentence(run.grade().explains().why()), Word.NONE);
+        return new Row(name, mark, Word.stored(run.grade().explains().why()), Word.NONE);
     }
 
     private static Row cause(Cause cause, int place) {
         return new Row(
-                Word.of("ui.verdict.cause", place, Stored.sentence(cause.name())),
+                Word.of("ui.verdict.cause", place, Word.stored(cause.name())),
                 Mark.UNKNOWN,
-                Stored.sentence(cause.because()),
-                Word.of("ui.verdict.to_tell", Stored.sentence(cause.nextTest())));
+                Word.stored(cause.because()),
+                Word.of("ui.verdict.to_tell", Word.stored(cause.nextTest())));
     }
 
     private static List<Row> checks(Grade grade) {
@@ -147,10 +147,10 @@ final class VerdictRows {
         for (StandCheck check : grade.standChecks()) {
             if (!check.ok()) {
                 rows.add(new Row(
-                        Stored.sentence(check.name()),
+                        Word.stored(check.name()),
                         Mark.BAD,
-                        Stored.sentence(check.finding()),
-                        Stored.sentence(check.remedy())));
+                        Word.stored(check.finding()),
+                        Word.stored(check.remedy())));
             }
         }
         return rows;
@@ -161,7 +161,7 @@ final class VerdictRows {
         Verdict verdict = run.grade().verdict();
         List<Row> rows = new ArrayList<>();
         Word said = Word.of("verdict." + verdict.name().toLowerCase(Locale.ROOT));
-        rows.add(new Row(Word.of("ui.practice.verdict"), mark(verdict), said, Word.NONE));
+        rows.add(new Row(Word.of("ui.practice.verdict"), VerdictWords.mark(verdict), said, Word.NONE));
         rows.addAll(why(run));
         int place = 1;
         for (Cause cause : run.grade().causes()) {
@@ -169,8 +169,7 @@ final class VerdictRows {
         }
         run.grade().standChecks().stream()
                 .filter(check -> !check.ok())
-                .map(check ->
-                        new Row(Stored.sentence(check.name()), Mark.BAD, Stored.sentence(check.finding()), Word.NONE))
+                .map(check -> new Row(Word.stored(check.name()), Mark.BAD, Word.stored(check.finding()), Word.NONE))
                 .forEach(rows::add);
         return rows;
     }

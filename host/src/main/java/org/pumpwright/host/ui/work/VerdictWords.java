@@ -9,8 +9,13 @@ import org.pumpwright.host.record.ledger.Entry;
 final class VerdictWords {
     private VerdictWords() {}
 
+    /** As keys of texts name it. */
+    static String key(Verdict verdict) {
+        return verdict.name().toLowerCase(Locale.ROOT);
+    }
+
     static Word word(Verdict verdict) {
-        return Word.of("verdict." + verdict.name().toLowerCase(Locale.ROOT));
+        return Word.of("verdict." + key(verdict));
     }
 
     static Mark mark(Verdict verdict) {

@@ -2,11 +2,13 @@ package org.pumpwright.host.ui.bucket;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -14,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.bucket.BucketGuide;
+import org.pumpwright.host.app.paper.PaperDesk;
 import org.pumpwright.host.ui.BenchServices;
 import org.pumpwright.host.ui.BenchWindow;
 import org.pumpwright.host.ui.ScreenPictures;
@@ -22,8 +25,10 @@ import org.pumpwright.host.ui.WindowTest;
 import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.BucketDesk;
 import org.pumpwright.host.ui.work.BucketModel;
+import org.pumpwright.host.ui.work.BucketPaperDesk;
 import org.pumpwright.host.ui.work.BucketStep;
 import org.pumpwright.host.ui.work.Mark;
+import org.pumpwright.host.ui.work.ScaleModel;
 import org.pumpwright.host.ui.work.StandWatchModel;
 
 /** A bucket test through the window, on the simulated bucket, by the keys alone. */
@@ -59,13 +64,21 @@ final class BucketScreenTest extends WindowTest {
                     new BucketGuide(services.shelf(), services.stands(), CLOCK).byHand(pace),
                     new BucketDesk(services.home(), records, services.book(), CLOCK),
                     services.home().resolve("fixtures/buckets"),
-                    window.stop(),
+                    new ScaleModel(
+                            background,
+                            services.home().resolve("fixtures/buckets"),
+                            (port, baud) -> new TalkingScale(() -> "ST,GS,    912.0 g"),
+                            () -> List.of("/dev/ttyUSB0", "/dev/ttyUSB1")),
+                    window.stop());
+            BucketPaperDesk papers = new BucketPaperDesk(
+                    background,
+                    new PaperDesk(services.book(), services.home().resolve("fixtures"), records),
                     opened::add);
-            window.add(new BucketScreen(window, model, window.darkProperty()));
+            window.add(new BucketScreen(window, model, papers, window.darkProperty()));
             return true;
         });
         show(window.scene(), 1280, 800);
-        until(() -> model.benchProperty().get().isPresent());
+        until(() -> model.setUp().benchProperty().get().isPresent());
     }
 
     @AfterEach
@@ -91,19 +104,20 @@ final class BucketScreenTest extends WindowTest {
 
     @Test
     void aPlanIsSeenAndChangedBeforeItBegins() throws Exception {
-        assertThat(onScreen(() -> model.benchProperty().get().orElseThrow().name()))
+        assertThat(onScreen(
+                        () -> model.setUp().benchProperty().get().orElseThrow().name()))
                 .isEqualTo("simulated-bench");
-        assertThat(onScreen(() -> model.planProperty().get().total())).isEqualTo(20);
+        assertThat(onScreen(() -> model.setUp().planProperty().get().total())).isEqualTo(20);
         press(KeyCode.F3);
         press(KeyCode.F4);
         press(KeyCode.F5);
-        assertThat(onScreen(() -> model.planProperty().get().total())).isEqualTo(50);
-        assertThat(onScreen(() -> model.planProperty().get().seconds())).isEqualTo(120);
+        assertThat(onScreen(() -> model.setUp().planProperty().get().total())).isEqualTo(50);
+        assertThat(onScreen(() -> model.setUp().planProperty().get().seconds())).isEqualTo(120);
         onScreen(() -> {
             scan(window.scene(), "M-7713");
             return true;
         });
-        assertThat(onScreen(() -> model.serialProperty().get())).isEqualTo("M-7713");
+        assertThat(onScreen(() -> model.setUp().serialProperty().get())).isEqualTo("M-7713");
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
         assertThat(ScreenPictures.of(this, window, "bucket-plan")).isEmpty();
     }
@@ -111,15 +125,17 @@ final class BucketScreenTest extends WindowTest {
     @Test
     void theKeysAloneLeadToAnAcceptedK() throws Exception {
         onScreen(() -> {
-            model.plan(model.planProperty()
-                    .get()
-                    .otherFlows()
-                    .otherFlows()
-                    .otherRuns()
-                    .otherRuns());
+            model.setUp()
+                    .plan(model.setUp()
+                            .planProperty()
+                            .get()
+                            .otherFlows()
+                            .otherFlows()
+                            .otherRuns()
+                            .otherRuns());
             return true;
         });
-        int total = onScreen(() -> model.planProperty().get().total());
+        int total = onScreen(() -> model.setUp().planProperty().get().total());
         assertThat(total).isEqualTo(9);
         press(KeyCode.F1);
         for (int run = 1; run <= total; run++) {
@@ -144,16 +160,42 @@ final class BucketScreenTest extends WindowTest {
                 .single()
                 .pulsesPerM3());
         assertThat(k * 3.785411784e-3).isBetween(2900.0, 3100.0);
-        assertThat(onScreen(
-                        () -> model.flows().stream().map(flow -> flow.mark()).toList()))
+        assertThat(onScreen(() -> model.progress().flows().stream()
+                        .map(flow -> flow.mark())
+                        .toList()))
                 .containsOnly(Mark.GOOD);
         assertThat(onScreen(() -> model.resultProperty().get().orElseThrow().troubles()))
                 .isEmpty();
-        press(KeyCode.F1);
-        until(() -> !opened.isEmpty());
-        assertThat(Files.exists(opened.get(0))).isTrue();
+        assertThat(text("bucket-k")).matches("(29|30)\\d\\d\\.\\d");
+        assertThat(text("bucket-k-u")).matches("± \\d\\.\\d");
+        assertThat(text("bucket-k-other")).matches("7\\d\\d\\.\\d\\d");
+        assertThat(text("bucket-record")).contains("simulated/K20260302");
+        papersAreMade();
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
         assertThat(ScreenPictures.of(this, window, "bucket-result")).isEmpty();
+    }
+
+    private String text(String id) throws Exception {
+        return onScreen(() -> ((Label) window.scene().lookup("#" + id)).getText());
+    }
+
+    private void papersAreMade() throws Exception {
+        String id = onScreen(
+                () -> model.resultProperty().get().orElseThrow().record().id());
+        press(KeyCode.F1);
+        until(() -> opened.size() == 1);
+        press(KeyCode.F2);
+        until(() -> opened.size() == 2);
+        press(KeyCode.F3);
+        until(() -> opened.size() == 3);
+        assertThat(opened)
+                .extracting(paper -> paper.getFileName().toString())
+                .containsExactly(id + "-bucket.pdf", id + "-label.pdf", "certificate.xml");
+        for (Path paper : opened.subList(0, 2)) {
+            byte[] pdf = Files.readAllBytes(paper);
+            assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+            assertThat(pdf.length).isGreaterThan(10_000);
+        }
     }
 
     @Test
@@ -181,7 +223,8 @@ final class BucketScreenTest extends WindowTest {
         assertThat(onScreen(() -> window.scene().lookup("#banner").isVisible())).isTrue();
         press(KeyCode.F8);
         press(KeyCode.F3);
-        assertThat(onScreen(() -> model.planProperty().get().duties().size())).isEqualTo(5);
+        assertThat(onScreen(() -> model.setUp().planProperty().get().duties().size()))
+                .isEqualTo(5);
     }
 
     @Test
@@ -193,7 +236,7 @@ final class BucketScreenTest extends WindowTest {
         at(BucketStep.SWING_IN);
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
         press(KeyCode.F1);
-        until(() -> model.liveProperty().get().pulses() > 200);
+        until(() -> model.progress().liveProperty().get().pulses() > 200);
         assertThat(ScreenPictures.of(this, window, "bucket-counting")).isEmpty();
     }
 }

@@ -13,16 +13,20 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pumpwright.host.app.paper.PaperDesk;
 import org.pumpwright.host.app.record.RecordBook;
-import org.pumpwright.host.app.record.RunPages;
 import org.pumpwright.host.app.record.StoreChoice;
+import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.record.sql.OwnPostgresql;
-import org.pumpwright.host.report.pdf.Sheet;
+import org.pumpwright.host.text.Language;
 import org.pumpwright.host.ui.BenchServices;
 import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.PaperText;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
 import org.pumpwright.host.ui.WindowTest;
+import org.pumpwright.host.ui.work.AskedVerdict;
 import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.HistoryModel;
 
@@ -50,7 +54,7 @@ final class HistoryScreenTest extends WindowTest {
                     background,
                     book,
                     services.shelf(),
-                    new RunPages(records.resolve("papers"), Sheet.LETTER),
+                    new PaperDesk(services.book(), services.home().resolve("fixtures"), records),
                     opened::add,
                     CLOCK);
             window.add(new HistoryScreen(window, model, window.darkProperty()));
@@ -91,7 +95,7 @@ final class HistoryScreenTest extends WindowTest {
         RunsOnRecord.add(services, "DP-2512-0417", "healthy", Optional.of("EX-1001"), 2);
         RunsOnRecord.add(services, "DP-2601-0033", "healthy", Optional.empty(), 3);
         open(services.book());
-        until(() -> model.rows().size() == 3);
+        until(() -> model.search().rows().size() == 3);
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
         assertThat(ScreenPictures.of(this, window, "history-list")).isEmpty();
 
@@ -99,7 +103,7 @@ final class HistoryScreenTest extends WindowTest {
             scan(window.scene(), "DP-2512");
             return true;
         });
-        until(() -> model.rows().size() == 2);
+        until(() -> model.search().rows().size() == 2);
         select("history-list", 0);
         press(KeyCode.F1);
         until(() -> model.shownProperty().get().isPresent());
@@ -129,7 +133,77 @@ final class HistoryScreenTest extends WindowTest {
 
         press(KeyCode.F1);
         until(() -> !opened.isEmpty());
-        assertThat(opened.get(0)).exists().hasExtension("pdf");
+        assertThat(PaperText.of(opened.get(0)).attachments())
+                .contains("record.json", "entry.json", "entry.sig", "before-record.json", "before-entry.sig");
+    }
+
+    @Test
+    void theRunHasItsPapersInTheWordsAndUnitsOfTheWindow() throws Exception {
+        RunsOnRecord.add(services, "DP-2512-0417", "slip", Optional.empty(), 0);
+        open(services.book());
+        onScreen(() -> {
+            window.saying().languageProperty().set(Language.ES);
+            window.saying().unitsProperty().set(UnitSystem.METRIC);
+            return true;
+        });
+        until(() -> model.search().rows().size() == 1);
+        select("history-list", 0);
+        press(KeyCode.F1);
+        until(() -> model.shownProperty().get().isPresent());
+
+        press(KeyCode.F1);
+        until(() -> opened.size() == 1 && !model.makingPaperProperty().get());
+        press(KeyCode.F4);
+        until(() -> opened.size() == 2 && !model.makingPaperProperty().get());
+        press(KeyCode.F5);
+        press(KeyCode.F3);
+        until(() -> opened.size() == 3);
+
+        PaperText page = PaperText.of(opened.get(0));
+        assertThat(page.words()).contains("NO APROBADO").contains("L/min");
+        assertThat(page.attachments()).contains("record.json", "entry.sig");
+        assertThat(page.widthMm()).isEqualTo(210);
+        assertThat(PaperText.of(opened.get(1)).widthMm()).isEqualTo(90);
+        assertThat(PaperText.of(opened.get(2)).words()).doesNotContain("Terry Tester");
+    }
+
+    @Test
+    void aBucketTestHasItsReportAndTheLabelOfItsMeter() throws Exception {
+        BucketRecord test = RunsOnRecord.addBucketTest(services);
+        open(services.book());
+        until(() -> model.search().rows().size() == 1);
+        select("history-list", 0);
+        press(KeyCode.F1);
+        until(() -> model.shownProperty().get().isPresent());
+        assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "history-bucket")).isEmpty();
+        onScreen(() -> {
+            window.saying().languageProperty().set(Language.EN);
+            return true;
+        });
+
+        press(KeyCode.F1);
+        until(() -> opened.size() == 1 && !model.makingPaperProperty().get());
+        press(KeyCode.F4);
+        until(() -> opened.size() == 2);
+
+        assertThat(PaperText.of(opened.get(0)).words()).contains(test.meter().serial());
+        assertThat(PaperText.of(opened.get(1)).widthMm()).isEqualTo(90);
+    }
+
+    @Test
+    void aRunThatDoesNotCountHasNoLabelAndTheBannerSaysWhy() throws Exception {
+        RunsOnRecord.add(services, "DP-1", "low-supply", Optional.empty(), 0);
+        open(services.book());
+        until(() -> model.search().rows().size() == 1);
+        select("history-list", 0);
+        press(KeyCode.F1);
+        until(() -> model.shownProperty().get().isPresent());
+        press(KeyCode.F4);
+        until(() -> window.scene().lookup("#banner").isVisible());
+
+        assertThat(opened).isEmpty();
+        assertThat(ScreenPictures.of(this, window, "history-no-label")).isEmpty();
     }
 
     @Test
@@ -137,17 +211,17 @@ final class HistoryScreenTest extends WindowTest {
         RunsOnRecord.add(services, "DP-1", "slip", Optional.empty(), 0);
         RunsOnRecord.add(services, "DP-2", "healthy", Optional.empty(), 1);
         open(services.book());
-        until(() -> model.rows().size() == 2);
+        until(() -> model.search().rows().size() == 2);
         press(KeyCode.F2);
-        until(() -> model.rows().size() == 1);
-        assertThat(onScreen(() -> model.askedProperty().get())).isEqualTo(HistoryModel.Asked.FAIL);
+        until(() -> model.search().rows().size() == 1);
+        assertThat(onScreen(() -> model.search().askedProperty().get())).isEqualTo(AskedVerdict.FAIL);
         press(KeyCode.F4);
-        until(() -> model.rows().size() == 2);
+        until(() -> model.search().rows().size() == 2);
         onScreen(() -> {
             ((TextField) window.scene().lookup("#history-text")).setText("nobody");
             return true;
         });
-        until(() -> model.headlineProperty().get().key().equals("ui.history.none"));
+        until(() -> model.search().headlineProperty().get().key().equals("ui.history.none"));
     }
 
     @Test
@@ -166,13 +240,16 @@ final class HistoryScreenTest extends WindowTest {
             // Put on record once more, in the server.
             RunsOnRecord.addAgain(book, records);
             open(book);
-            until(() -> model.rows().size() == 1);
+            until(() -> model.search().rows().size() == 1);
+            // Not asked to end: it would wait for whoever still reads.
+            server.kill();
         } finally {
             server.close();
         }
         press(KeyCode.F3);
         until(() -> window.scene().lookup("#banner").isVisible());
-        assertThat(onScreen(() -> model.headlineProperty().get().key())).isEqualTo("ui.history.away");
+        assertThat(onScreen(() -> model.search().headlineProperty().get().key()))
+                .isEqualTo("ui.history.away");
         assertThat(ScreenPictures.of(this, window, "history-server-away")).isEmpty();
         press(KeyCode.F8);
         select("history-list", 0);

@@ -14,10 +14,14 @@ import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.RecordFolder;
 import org.pumpwright.host.app.RunWatcher;
 import org.pumpwright.host.app.Stands;
+import org.pumpwright.host.app.bucket.BucketCalibration;
+import org.pumpwright.host.app.bucket.SheetFile;
+import org.pumpwright.host.app.bucket.ShopFile;
 import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.plant.Severity;
 import org.pumpwright.host.quantity.UnitSystem;
+import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.run.Operator;
 import org.pumpwright.host.run.StopButton;
@@ -36,6 +40,20 @@ public final class RunsOnRecord {
      */
     public static RunRecord add(BenchServices services, String serial, String fault, Optional<String> claim, int hours)
             throws Exception {
+        RunRecord run = made(
+                        services,
+                        serial,
+                        fault,
+                        new Acceptance.Job(Optional.empty(), true, Optional.empty(), claim),
+                        hours)
+                .record();
+        services.book().workOff(List.of(run));
+        return run;
+    }
+
+    /** A run of a simulated pump that is kept in its folder and not on record yet. */
+    public static Acceptance.Result made(
+            BenchServices services, String serial, String fault, Acceptance.Job job, int hours) throws Exception {
         PracticeUnit unit =
                 new PracticeUnit(UnitKind.PUMP_12V, PracticeUnit.fault(UnitKind.PUMP_12V, fault), Severity.SEVERE, 3);
         Acceptance acceptance = new Acceptance(
@@ -51,12 +69,28 @@ public final class RunsOnRecord {
                         serial,
                         "Terry Tester",
                         UnitSystem.US)
-                .within(new Acceptance.Job(Optional.empty(), true, Optional.empty(), claim));
-        RunRecord run = acceptance
-                .carryOut(order, (RunWatcher) event -> {}, new StopButton(), Operator.NOBODY)
+                .within(job);
+        return acceptance.carryOut(order, (RunWatcher) event -> {}, new StopButton(), Operator.NOBODY);
+    }
+
+    /** The bucket test of the example sheet, on record. */
+    public static BucketRecord addBucketTest(BenchServices services) throws Exception {
+        Path data = services.home().resolve("fixtures");
+        BucketCalibration calibration = new BucketCalibration(services.records().resolve("buckets"), WindowTest.CLOCK);
+        BucketRecord test = calibration
+                .work(
+                        SheetFile.read(data.resolve("buckets/weighed-example.yaml"), UnitSystem.US),
+                        new BucketCalibration.Wishes(
+                                ShopFile.read(data.resolve("shop.yaml")),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                false))
                 .record();
-        services.book().workOff(List.of(run));
-        return run;
+        services.book().markBucketTest(test.id(), calibration.file(test), Optional.empty());
+        calibration.keep(test, UnitSystem.US);
+        services.book().workOff(List.of());
+        return test;
     }
 
     /** Puts every run of a folder on record in this book too. */

@@ -97,19 +97,6 @@ final class StandScreenTest extends WindowTest {
     }
 
     @Test
-    void stopEndsTheTrialOfTheBoardAndTheScreenSaysSo() throws Exception {
-        Scene scene = window.scene();
-        onScreen(() -> {
-            press(scene, KeyCode.F4);
-            press(scene, KeyCode.ESCAPE);
-            return true;
-        });
-        until(() -> !care.busyProperty().get());
-        assertThat(onScreen(() -> scene.lookup("#banner").isVisible())).isTrue();
-        assertThat(onScreen(() -> care.headlineProperty().get().key())).isIn("ui.stand.ended", "ui.stand.conforms");
-    }
-
-    @Test
     void anotherStandIsChosenByAPromptInsideTheWindow() throws Exception {
         press(KeyCode.F6);
         until(() -> window.scene().lookup("#prompt").isVisible());

@@ -99,7 +99,7 @@ final class StandWatchModelTest {
                 all.analogs().stream()
                         .map(each -> new AnalogChannel(each.role(), each.index(), each.calibration(), certificate))
                         .toList());
-        return StandTicks.unheard(dated, today, Mark.UNKNOWN, "off").get(5).mark();
+        return StandTicks.unheard(dated, today, LinkState.OFF).get(5).mark();
     }
 
     private static Sample sample(boolean armed, boolean emergencyStopClosed, boolean guardClosed) {
