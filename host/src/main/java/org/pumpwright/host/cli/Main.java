@@ -15,7 +15,6 @@ import org.pumpwright.host.record.ledger.StoreException;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.serial.SerialPorts;
 import org.pumpwright.host.stand.wire.WireTiming;
-import org.pumpwright.host.ui.BenchLauncher;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -25,9 +24,6 @@ public final class Main {
 
     /** Runs the command line and exits with its code. */
     public static void main(String[] arguments) {
-        if (arguments.length > 0 && arguments[0].equals("bench")) {
-            BenchLauncher.prepare();
-        }
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         Workshop workshop = new Workshop(

@@ -32,6 +32,19 @@ public final class RunContent {
         return read(content, TraceBlob.read(blob));
     }
 
+    /** Who tested, by a run's content; empty where it is no content of a run, which is for whoever audits it. */
+    public static String technician(String content) {
+        try {
+            return JSON.readTree(content)
+                    .path("subject")
+                    .path("technician")
+                    .stringValue("")
+                    .strip();
+        } catch (JacksonException e) {
+            return "";
+        }
+    }
+
     /** The same with a trace that is known already. */
     public static RunRecord read(String content, Trace trace) {
         try {

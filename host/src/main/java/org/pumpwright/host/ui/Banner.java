@@ -37,6 +37,10 @@ final class Banner extends HBox {
         what.setWrapText(true);
         remedy.setWrapText(true);
         detail.setWrapText(true);
+        // What went wrong is told whole; the screen below gives way.
+        what.setMinHeight(USE_PREF_SIZE);
+        remedy.setMinHeight(USE_PREF_SIZE);
+        detail.setMinHeight(USE_PREF_SIZE);
         VBox words = new VBox(what, remedy, detail);
         HBox.setHgrow(words, Priority.ALWAYS);
         BigButton understood = new BigButton(saying.text("ui.banner.understood"), "F8");
@@ -76,7 +80,7 @@ final class Banner extends HBox {
         }
         what.textProperty().bind(saying.text(first.what()));
         remedy.textProperty().bind(saying.text(first.remedy()));
-        detail.setText(first.detail());
+        detail.textProperty().bind(saying.text(Word.stored(first.detail())));
         detail.setManaged(!first.detail().isEmpty());
         detail.setVisible(!first.detail().isEmpty());
     }

@@ -20,16 +20,6 @@ public final class BenchLauncher {
     private BenchLauncher() {}
 
     /**
-     * Begins to read what every window needs, on a thread of its own, while the caller still does other things. Nothing depends on it but
-     * how soon the window is there.
-     */
-    public static void prepare() {
-        Thread reader = new Thread(() -> Texts.in(Language.EN), "texts");
-        reader.setDaemon(true);
-        reader.start();
-    }
-
-    /**
      * Shows the window; returns when it is closed.
      *
      * @param stand the stand it begins with
@@ -41,6 +31,7 @@ public final class BenchLauncher {
             BenchSettings settings, BenchServices services, StandDescription stand, Map<String, String> surroundings)
             throws OrderException, InterruptedException {
         checkDisplay(surroundings);
+        readTextsAhead();
         // It would complain on every start that it does not lie on the module path.
         TOOLKIT.setLevel(Level.SEVERE);
         CountDownLatch closed = new CountDownLatch(1);
@@ -71,6 +62,13 @@ public final class BenchLauncher {
             closed.countDown();
         });
         bench.show(stage, settings.kiosk());
+    }
+
+    /** The file of texts takes a good part of a start; it is read while the toolkit wakes up. */
+    private static void readTextsAhead() {
+        Thread reader = new Thread(() -> Texts.in(Language.EN), "texts");
+        reader.setDaemon(true);
+        reader.start();
     }
 
     private static void startToolkit(Runnable first) throws OrderException {

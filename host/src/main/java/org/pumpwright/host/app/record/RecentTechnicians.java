@@ -4,18 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.pumpwright.host.record.RunContent;
 import org.pumpwright.host.record.ledger.Entry;
 import org.pumpwright.host.record.ledger.EntryKind;
 import org.pumpwright.host.record.ledger.Search;
 import org.pumpwright.host.record.ledger.StoreException;
-import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Who tested lately, as the runs on record say. Thread-safe. */
 public final class RecentTechnicians {
     private static final int LOOKED_AT = 60;
-    private static final JsonMapper JSON = JsonMapper.builder().build();
 
     /** What stands in a record where nobody was named, and the name of whoever practises. */
     private static final Set<String> NOBODY = Set.of("", "not given", "practice");
@@ -39,21 +36,11 @@ public final class RecentTechnicians {
         }
         Set<String> names = new LinkedHashSet<>();
         for (Entry run : book.reading().search(Search.newest(LOOKED_AT).ofKind(EntryKind.RUN))) {
-            String name = technician(run);
+            String name = RunContent.technician(run.content());
             if (!NOBODY.contains(name)) {
                 names.add(name);
             }
         }
         return new ArrayList<>(names).subList(0, Math.min(most, names.size()));
-    }
-
-    private static String technician(Entry run) {
-        try {
-            JsonNode content = JSON.readTree(run.content());
-            return content.path("subject").path("technician").stringValue("").strip();
-        } catch (JacksonException e) {
-            // A damaged entry is the audit's to tell of; here it only has no name to offer.
-            return "";
-        }
     }
 }

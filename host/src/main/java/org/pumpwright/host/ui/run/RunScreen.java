@@ -30,7 +30,6 @@ import org.pumpwright.host.ui.control.LivePlot;
 import org.pumpwright.host.ui.control.PretenceSign;
 import org.pumpwright.host.ui.control.StripChart;
 import org.pumpwright.host.ui.work.RunModel;
-import org.pumpwright.host.ui.work.Stored;
 import org.pumpwright.host.ui.work.WhyStopped;
 import org.pumpwright.host.ui.work.Word;
 import org.pumpwright.host.ui.work.WorkInHand;
@@ -205,12 +204,12 @@ public final class RunScreen implements Screen {
             answers.add(answers.isEmpty() ? action.asNext() : action);
         });
         boolean pause = question.name().equals("pause");
-        Word text = pause ? Word.of("ui.run.paused") : Stored.sentence(question.question());
+        Word text = pause ? Word.of("ui.run.paused") : Word.stored(question.question());
         frame.ask(Prompt.of(saying.text("ui.run.ask"), saying.text(text), answers.toArray(new Action[0])));
     }
 
     private static Word answerWord(Ask.Answer answer) {
-        return Stored.sentence(answer.word());
+        return Word.stored(answer.word());
     }
 
     private void askToEnd() {

@@ -78,7 +78,7 @@ public final class PracticeQuiz {
         boolean healthy = unit.fault().equals(PracticeUnit.faults(unit.kind()).get(0));
         Word name = PracticeModel.name(unit.fault());
         Word what = healthy ? name : Word.of("ui.practice.how_much", name, PracticeModel.word(unit.severity()));
-        answer.set(Word.of(key, what, Stored.sentence(unit.fault().sentence())));
+        answer.set(Word.of(key, what, Word.stored(unit.fault().sentence())));
     }
 
     /** Everything but the tally is forgotten. */

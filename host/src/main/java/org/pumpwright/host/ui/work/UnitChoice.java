@@ -76,7 +76,7 @@ public final class UnitChoice {
     private void propose() {
         Optional<Proposal> proposal = model.get().map(this::proposal);
         plan.set(proposal.flatMap(each -> plan(each.plan())));
-        reason.set(proposal.map(each -> Stored.sentence(each.reason())).orElse(Word.NONE));
+        reason.set(proposal.map(each -> Word.stored(each.reason())).orElse(Word.NONE));
     }
 
     private Proposal proposal(UnitModel unit) {
