@@ -81,10 +81,19 @@ final class Hands {
         return owner != null && id.equals(owner.getId());
     }
 
-    /** Chooses the button with the space bar. */
+    /** Chooses the button with the space bar. A window that has just come up may still take the keyboard elsewhere in between. */
     void choose(String id) throws Exception {
-        tabTo(id);
-        press(KeyCode.SPACE);
+        boolean pressed = false;
+        while (!pressed) {
+            tabTo(id);
+            pressed = look(() -> {
+                boolean there = has(id);
+                if (there) {
+                    keyboard.press(KeyCode.SPACE);
+                }
+                return there;
+            });
+        }
     }
 
     /** Writes into a field. */

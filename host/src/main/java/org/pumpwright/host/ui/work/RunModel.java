@@ -121,8 +121,7 @@ public final class RunModel {
     private void over(Acceptance.Result result) {
         Verdict verdict = result.record().grade().verdict();
         view.progress(1);
-        view.say(
-                Word.of("ui.run.over"), Word.stored(result.record().ending().reason()));
+        view.say(Word.of("ui.run.over"), Word.stored(result.record().ending().reason()));
         result.kept().trouble().ifPresent(trouble -> background.trouble(Trouble.named("record", trouble)));
         if (!result.record().ending().completed()) {
             background.trouble(

@@ -160,9 +160,12 @@ public final class StandWatchModel {
         silent(LinkState.OFF);
     }
 
-    /** The JavaFX thread was held up for at least this long, ms. */
+    /**
+     * The JavaFX thread was held up for at least this long, ms. That stands in the place of the calibrations, the last one: they can
+     * wait until the next sample, and there is no room for one more.
+     */
     public void screenHeldUp(int millis) {
-        List<Tick> all = new ArrayList<>(ticks.subList(0, Math.min(ticks.size(), StandTicks.COUNT)));
+        List<Tick> all = new ArrayList<>(ticks.subList(0, Math.min(ticks.size(), StandTicks.COUNT - 1)));
         all.add(StandTicks.screen(millis));
         ticks.setAll(all);
     }

@@ -84,8 +84,8 @@ final class StandWatchModelTest {
     @Test
     void aWindowThatWasHeldUpSaysSo() {
         watch.screenHeldUp(300);
-        assertThat(watch.ticks()).hasSize(7);
-        assertThat(watch.ticks().get(6).state()).isEqualTo(Word.of("ui.tick.screen.held_up", 300));
+        assertThat(watch.ticks()).hasSize(6);
+        assertThat(watch.ticks().get(5).state()).isEqualTo(Word.of("ui.tick.screen.held_up", 300));
     }
 
     private Mark calibration(LocalDate today, LocalDate due) {
