@@ -14,12 +14,14 @@ import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A person at the window: presses keys, reads what it says, waits. Knows the window by ids, styles and words only, never by what lies
@@ -27,7 +29,7 @@ import javafx.stage.Window;
  */
 final class Hands {
     private static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
-    private static final int SECONDS = 180;
+    private static final int SECONDS = 90;
     private static final int MOST_LEAVES = 10;
     private static final int MOST_TABS = 120;
     private static final long GLANCE_NANOS = 20_000_000;
@@ -65,7 +67,7 @@ final class Hands {
 
     /** Goes with Tab, forwards, until this has the keyboard. */
     void tabTo(String id) throws Exception {
-        await("a control called " + id, () -> scene.lookup("#" + id) != null);
+        await("a control called " + id, () -> isDrawn(scene.lookup("#" + id)));
         for (int tab = 0; tab < MOST_TABS; tab++) {
             if (look(() -> has(id))) {
                 return;
@@ -76,9 +78,14 @@ final class Hands {
                 "Tab does not reach " + id + "; it stands at " + look(() -> String.valueOf(scene.getFocusOwner())));
     }
 
+    /** A control that was just made gets what answers its keys with the next pulse; nobody presses sooner than that. */
+    private static boolean isDrawn(@Nullable Node node) {
+        return node != null && (!(node instanceof Control control) || control.getSkin() != null);
+    }
+
     private boolean has(String id) {
         Node owner = scene.getFocusOwner();
-        return owner != null && id.equals(owner.getId());
+        return isDrawn(owner) && id.equals(owner.getId());
     }
 
     /** Chooses the button with the space bar. A window that has just come up may still take the keyboard elsewhere in between. */
