@@ -182,7 +182,8 @@ public final class RecordStores {
 
     private static StoreException failed(String where, Exception e) {
         // The driver's first sentence; its own advice is for programmers.
-        String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("").split("\\.( |$)", 2)[0];
+        String why =
+                String.valueOf(e.getMessage()).lines().findFirst().orElse("").split("\\.( |$)", 2)[0];
         return new StoreException(
                 Reason.STORE_FAILED,
                 "the records in %s can't be opened: %s. Check that it is there, not full, and a store of records."
