@@ -1,5 +1,7 @@
 package org.pumpwright.host.ui;
 
+import java.util.Optional;
+import javafx.application.Platform;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +12,7 @@ import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.ClaimLookup;
 import org.pumpwright.host.ui.work.DeskClaims;
 import org.pumpwright.host.ui.work.DesktopOpener;
+import org.pumpwright.host.ui.work.HistoryModel;
 import org.pumpwright.host.ui.work.Opener;
 import org.pumpwright.host.ui.work.RunLedger;
 import org.pumpwright.host.ui.work.ScreenWatch;
@@ -23,6 +26,7 @@ public final class Bench implements AutoCloseable {
     private final Background background;
     private final StandWatchModel watch;
     private final RunLedger ledger;
+    private final Runnable afterFirstFrame = () -> Platform.runLater(this::buildTheRest);
     private @Nullable ScreenWatch screenWatch;
 
     /**
@@ -49,12 +53,19 @@ public final class Bench implements AutoCloseable {
     private void addScreens(BenchServices services, Opener opener) {
         JobScreens job = JobScreens.of(
                 window, background, watch, services, new JobScreens.Setting(claims(services), opener, JobScreens.PACE));
-        job.addTo(window, true);
+        HistoryModel history = DeskScreens.history(background, services, opener);
+        job.addTo(window, Optional.of(history::open));
         StandCareModel care = new StandCareModel(
                 background, watch, services.stands(), services.shelf(), window.stop(), services.clock());
-        window.add(new StandScreen(window, watch, care));
+        window.add(Moment.STAND, () -> new StandScreen(window, watch, care));
         DeskScreens.add(
-                window, background, watch, services, opener, job.verdict().filedProperty());
+                window,
+                background,
+                watch,
+                services,
+                opener,
+                history,
+                job.verdict().filedProperty());
     }
 
     private static ClaimLookup claims(BenchServices services) {
@@ -82,10 +93,18 @@ public final class Bench implements AutoCloseable {
             stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
             stage.setFullScreen(true);
         }
+        window.scene().addPostLayoutPulseListener(afterFirstFrame);
         stage.show();
         watch.start();
         ledger.catchUp(window.saying().unitsProperty().get());
         screenWatch = new ScreenWatch(watch::screenHeldUp);
+    }
+
+    private void buildTheRest() {
+        window.scene().removePostLayoutPulseListener(afterFirstFrame);
+        if (window.buildOne()) {
+            Platform.runLater(this::buildTheRest);
+        }
     }
 
     @Override

@@ -22,6 +22,7 @@ final class BenchLayout extends StackPane {
     private final HelpPane help;
     private final PromptPane prompt = new PromptPane();
     private final Label title = new Label();
+    private final Label subject = new Label();
     private final StackPane middle = new StackPane();
 
     BenchLayout(Saying saying, TopBar top, MomentRail rail, StopKnob stop, CueGiver cues) {
@@ -69,12 +70,17 @@ final class BenchLayout extends StackPane {
     /** Brings a screen to the front. */
     void show(Screen screen) {
         title.textProperty().bind(saying.text(screen.titleKey()));
+        subject.textProperty().unbind();
+        subject.setText("");
+        screen.inHand().ifPresent(word -> subject.textProperty().bind(saying.text(word)));
         help.explain(screen.helpKey());
         middle.getChildren().setAll(screen.node(), prompt);
     }
 
     private HBox titleRow() {
         title.getStyleClass().add("screen-title");
+        subject.setId("title-subject");
+        subject.getStyleClass().addAll("title-subject", "data");
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
         Button meaning = new Button();
@@ -85,7 +91,7 @@ final class BenchLayout extends StackPane {
         meaning.setGraphic(key);
         meaning.textProperty().bind(saying.text("ui.help"));
         meaning.setOnAction(pressed -> help.toggle());
-        HBox row = new HBox(title, between, meaning);
+        HBox row = new HBox(title, subject, between, meaning);
         row.getStyleClass().add("title-row");
         row.setAlignment(Pos.CENTER_LEFT);
         return row;

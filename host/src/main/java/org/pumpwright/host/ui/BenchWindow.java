@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -40,6 +41,7 @@ public final class BenchWindow implements Frame, AutoCloseable {
     private final Clock clock;
     private final StopPress stop = new StopPress();
     private final Map<Moment, Screen> screens = new EnumMap<>(Moment.class);
+    private final Map<Moment, Supplier<Screen>> unbuilt = new EnumMap<>(Moment.class);
     private final ObjectProperty<Moment> current = new SimpleObjectProperty<>();
     private final BooleanProperty dark = new SimpleBooleanProperty();
     private final ScanListener scans;
@@ -80,11 +82,30 @@ public final class BenchWindow implements Frame, AutoCloseable {
 
     /** Adds a screen; the first one added comes to the front. */
     public void add(Screen screen) {
-        screens.put(screen.moment(), screen);
-        layout.rail().add(screen.moment());
-        if (screens.size() == 1) {
-            goTo(screen.moment());
+        add(screen.moment(), () -> screen);
+    }
+
+    /** Adds a screen that is built when somebody goes there, or by {@link #buildOne}: the window is there sooner. */
+    public void add(Moment moment, Supplier<Screen> screen) {
+        unbuilt.put(moment, screen);
+        layout.rail().add(moment);
+        if (current.get() == null) {
+            goTo(moment);
         }
+    }
+
+    /** Builds one of the screens that nobody has gone to yet; false when there is none left. */
+    boolean buildOne() {
+        unbuilt.keySet().stream().findFirst().ifPresent(this::screen);
+        return !unbuilt.isEmpty();
+    }
+
+    private @Nullable Screen screen(Moment moment) {
+        Supplier<Screen> waiting = unbuilt.remove(moment);
+        if (waiting != null) {
+            screens.put(moment, waiting.get());
+        }
+        return screens.get(moment);
     }
 
     /** The whole window's content. */
@@ -114,7 +135,7 @@ public final class BenchWindow implements Frame, AutoCloseable {
 
     @Override
     public void goTo(Moment moment) {
-        Screen next = screens.get(moment);
+        Screen next = screen(moment);
         if (next == null || moment == current.get()) {
             return;
         }

@@ -28,12 +28,23 @@ final class DeskScreens {
 
     private DeskScreens() {}
 
+    /** What is on record; the verdict leads there too. */
+    static HistoryModel history(Background background, BenchServices services, Opener opener) {
+        return new HistoryModel(
+                background, services.book(), services.shelf(), papers(services), opener, services.clock());
+    }
+
+    private static PaperDesk papers(BenchServices services) {
+        return new PaperDesk(services.book(), services.home().resolve("fixtures"), services.records());
+    }
+
     static void add(
             BenchWindow window,
             Background background,
             StandWatchModel watch,
             BenchServices services,
             Opener opener,
+            HistoryModel history,
             ObservableValue<Row> filed) {
         Path data = services.home().resolve("fixtures");
         Path papers = services.records().resolve("papers");
@@ -45,9 +56,6 @@ final class DeskScreens {
                 data.resolve("buckets"),
                 new ScaleModel(background, data.resolve("buckets"), SerialPorts::open, DeskScreens::ports),
                 window.stop());
-        PaperDesk paperDesk = new PaperDesk(services.book(), data, services.records());
-        HistoryModel history =
-                new HistoryModel(background, services.book(), services.shelf(), paperDesk, opener, services.clock());
         // Who looks at once after a run sees it come in.
         filed.addListener((observed, old, now) -> {
             if (now.mark() == Mark.GOOD && window.current() == Moment.HISTORY) {
@@ -56,10 +64,12 @@ final class DeskScreens {
         });
         DeskOfShop desk = new DeskOfShop(services.book(), data, services.records(), services.clock());
         ClaimModel claims = new ClaimModel(background, desk, papers, opener);
-        window.add(new BucketScreen(
-                window, bucket, new BucketPaperDesk(background, paperDesk, opener), window.darkProperty()));
-        window.add(new HistoryScreen(window, history, window.darkProperty()));
-        window.add(new ClaimScreen(window, claims, history::open));
+        window.add(
+                Moment.BUCKET,
+                () -> new BucketScreen(
+                        window, bucket, new BucketPaperDesk(background, papers(services), opener), window.darkProperty()));
+        window.add(Moment.HISTORY, () -> new HistoryScreen(window, history, window.darkProperty()));
+        window.add(Moment.CLAIM, () -> new ClaimScreen(window, claims, history::open));
     }
 
     private static List<String> ports() {

@@ -1,6 +1,8 @@
 package org.pumpwright.host.ui;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableBooleanValue;
 import org.pumpwright.host.app.Acceptance;
 import org.pumpwright.host.app.paper.PaperDesk;
@@ -81,14 +83,14 @@ record JobScreens(
     /**
      * Adds the screens to the window; the one of receiving comes first.
      *
-     * @param history whether there is a screen of earlier runs
+     * @param history looks at a run on record; empty where there is no screen of earlier runs
      */
-    void addTo(BenchWindow window, boolean history) {
+    void addTo(BenchWindow window, Optional<Consumer<String>> history) {
         ObservableBooleanValue dark = window.darkProperty();
-        window.add(new ReceiveScreen(window, receive));
-        window.add(new ReadyScreen(window, ready, run, work));
-        window.add(new RunScreen(window, run, work, dark));
-        window.add(new VerdictScreen(window, verdict, history));
-        window.add(new PracticeScreen(window, practice, run));
+        window.add(Moment.RECEIVE, () -> new ReceiveScreen(window, receive));
+        window.add(Moment.READY, () -> new ReadyScreen(window, ready, run, work));
+        window.add(Moment.RUN, () -> new RunScreen(window, run, work, dark));
+        window.add(Moment.VERDICT, () -> new VerdictScreen(window, verdict, history));
+        window.add(Moment.PRACTICE, () -> new PracticeScreen(window, practice, run));
     }
 }

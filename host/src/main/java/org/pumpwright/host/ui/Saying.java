@@ -87,7 +87,9 @@ public final class Saying {
         return value instanceof Measured quantity ? quantity.print(units.get()) : value;
     }
 
+    /** A percent sign stays on the line of its number. */
     private static StringBinding binding(Callable<String> said, List<Observable> sources) {
-        return Bindings.createStringBinding(said, sources.toArray(new Observable[0]));
+        return Bindings.createStringBinding(
+                () -> said.call().replace(" %", "\u00a0%"), sources.toArray(new Observable[0]));
     }
 }

@@ -1,7 +1,10 @@
 package org.pumpwright.host.ui;
 
+import java.util.Optional;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
+import org.pumpwright.host.ui.work.Word;
 
 /**
  * What the window shows in one moment of the work. A screen builds its nodes once and binds them to what it shows; it keeps no thread
@@ -21,6 +24,11 @@ public interface Screen {
     /** Key of the text above it. */
     default String titleKey() {
         return "ui." + moment().key() + ".title";
+    }
+
+    /** What is in hand there, beside the title; empty where the screen says so itself. */
+    default Optional<ObservableValue<Word>> inHand() {
+        return Optional.empty();
     }
 
     /** Key of the text behind "What does this mean?". */

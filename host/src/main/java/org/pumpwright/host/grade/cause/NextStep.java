@@ -47,7 +47,7 @@ public record NextStep(Means means, List<String> plans) {
         if (whole.isPresent()) {
             return whole.get();
         }
-        for (String part : JOINTS.split(sentence)) {
+        for (String part : JOINTS.split(sentence, -1)) {
             NextStep step = table(kind).step(part).orElse(HANDS);
             if (step.means() != Means.HANDS) {
                 return step;

@@ -2,7 +2,10 @@ package org.pumpwright.host.ui.claim;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
@@ -34,6 +37,7 @@ public final class ClaimScreen implements Screen {
     private final PhotoPane photos;
     private final FindingPane finding;
     private final DecisionPane decision;
+    private final ReadOnlyObjectWrapper<Word> inHand = new ReadOnlyObjectWrapper<>(Word.NONE);
     private Pane current;
 
     /**
@@ -128,11 +132,35 @@ public final class ClaimScreen implements Screen {
 
     private void show(Pane pane) {
         current = pane;
+        inHand.set(step(pane)
+                .flatMap(step -> model.shownProperty()
+                        .get()
+                        .map(view -> Word.of("ui.claim.at", view.file().number(), Word.of(step))))
+                .orElse(Word.NONE));
         node.getChildren().setAll(pane.node());
         // Never left on a field that is gone: STOP's key comes in by the node that has it.
         node.requestFocus();
         actions.setAll(pane.actions());
         pane.focus();
+    }
+
+    /** The step of a claim that fills the screen, where nothing else there names the claim. */
+    private Optional<String> step(Pane pane) {
+        if (pane == finding) {
+            return Optional.of("ui.claim.find");
+        }
+        if (pane == decision) {
+            return Optional.of("ui.claim.decide");
+        }
+        if (pane == photos) {
+            return Optional.of("ui.claim.photo");
+        }
+        return pane == note ? Optional.of("ui.claim.note") : Optional.empty();
+    }
+
+    @Override
+    public Optional<ObservableValue<Word>> inHand() {
+        return Optional.of(inHand.getReadOnlyProperty());
     }
 
     @Override

@@ -22,6 +22,7 @@ import org.pumpwright.host.app.claim.DecisionNeeds.Written;
 import org.pumpwright.host.claim.Amount;
 import org.pumpwright.host.claim.CoverageAssessment;
 import org.pumpwright.host.claim.CoverageDecision.Outcome;
+import org.pumpwright.host.claim.Missing;
 import org.pumpwright.host.ui.Action;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.control.Field;
@@ -133,11 +134,18 @@ final class DecisionPane implements Pane {
     private Word said(Need first, DecisionNeeds needs, Optional<Amount> given) {
         String key = "ui.claim.need." + first.name().toLowerCase(Locale.ROOT);
         return switch (first) {
-            case ATTACHMENTS -> Word.of(key, Word.of(needs.lacking(given).get(0).key()));
+            case ATTACHMENTS -> Word.of(key, listed(needs.lacking(given)));
             case OTHER_SIGNER -> Word.of(key, signer.text().getText().strip());
             case OTHER_SECOND -> Word.of(key, second.text().getText().strip());
             default -> Word.of(key);
         };
+    }
+
+    private static Word listed(List<Missing> lacking) {
+        return lacking.stream()
+                .map(each -> Word.of(each.key()))
+                .reduce((one, other) -> Word.of("ui.claim.need.list", one, other))
+                .orElse(Word.NONE);
     }
 
     /** Tells when the rules speak against what was chosen; it may be signed all the same. */

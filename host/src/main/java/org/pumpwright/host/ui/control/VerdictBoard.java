@@ -19,7 +19,9 @@ public final class VerdictBoard extends Region {
     /** Height of the capitals of the bundled type, as a share of its size. */
     public static final double CAPITALS = 0.727;
 
-    private static final double GAP = 0.16;
+    /** Air above and below the letters; what stands under them needs the room. */
+    private static final double GAP = 0.1;
+
     private static final double ACCENT_GAP = 0.03;
     private static final double BESIDE = 0.14;
     /** Heights of the sign, as shares of the size of the type, the best first. */
@@ -32,24 +34,22 @@ public final class VerdictBoard extends Region {
     private static final double TRIAL = 100;
     private final VerdictSign sign = new VerdictSign();
     private final Text shown = new Text();
-    private final Scale narrowing = new Scale(1, 1);
-    private final Text largest = new Text();
+    /** The word is set in the style sheet's size and drawn smaller: a size set here would be the style sheet's to take back. */
+    private final Scale setting = new Scale(1, 1);
+
     private final ObservableValue<String> word;
 
     /** Shows this word. */
     public VerdictBoard(ObservableValue<String> word) {
         this.word = word;
         getStyleClass().add("verdict-board");
-        largest.getStyleClass().add("verdict-largest");
-        largest.setManaged(false);
-        largest.setVisible(false);
         shown.getStyleClass().add("verdict-word");
         shown.setTextOrigin(VPos.BASELINE);
         shown.setManaged(false);
-        shown.getTransforms().add(narrowing);
-        getChildren().addAll(largest, sign, shown);
+        shown.getTransforms().add(setting);
+        getChildren().addAll(sign, shown);
         word.addListener((observed, old, now) -> requestLayout());
-        largest.fontProperty().addListener((observed, old, now) -> requestLayout());
+        shown.fontProperty().addListener((observed, old, now) -> requestLayout());
     }
 
     /** Shows the sign of this verdict. */
@@ -101,27 +101,25 @@ public final class VerdictBoard extends Region {
 
     private static Text trial(String row) {
         Text trial = new Text(row.isEmpty() ? " " : row);
-        trial.setFont(font(TRIAL));
+        trial.setFont(Font.font("Inter", FontWeight.BOLD, TRIAL));
         return trial;
-    }
-
-    private static Font font(double size) {
-        return Font.font("Inter", FontWeight.BOLD, size);
     }
 
     @Override
     protected void layoutChildren() {
         double low = getHeight() / height();
-        Setting set = setting(getWidth(), Math.min(largest.getFont().getSize(), low));
+        double full = shown.getFont().getSize();
+        Setting set = setting(getWidth(), Math.min(full, low));
         double capitals = set.size() * CAPITALS;
         double base = set.size() * (height() - GAP);
         sign.resizeRelocate(0, base - capitals + (capitals - set.side()) / 2, set.side(), set.side());
         shown.setText(word.getValue());
-        shown.setFont(font(set.size()));
         shown.setX(set.side() + set.size() * BESIDE);
         shown.setY(base);
-        narrowing.setPivotX(shown.getX());
-        narrowing.setX(set.width());
+        setting.setPivotX(shown.getX());
+        setting.setPivotY(base);
+        setting.setX(set.width() * set.size() / full);
+        setting.setY(set.size() / full);
     }
 
     @Override
@@ -131,7 +129,7 @@ public final class VerdictBoard extends Region {
 
     @Override
     protected double computePrefHeight(double width) {
-        double size = largest.getFont().getSize();
+        double size = shown.getFont().getSize();
         return width > 0 ? setting(width, size).size() * height() : size;
     }
 

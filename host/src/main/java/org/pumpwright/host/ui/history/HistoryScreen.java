@@ -87,6 +87,7 @@ public final class HistoryScreen implements Screen {
         BooleanBinding free =
                 model.busyProperty().not().and(model.makingPaperProperty().not());
         boolean measured = shown.run().isPresent();
+        boolean drawn = shown.drawn();
         ObservableValue<Word> other = plot.kindProperty()
                 .map(kind -> Word.of(kind == Feature.Kind.FLOW ? "ui.history.show_amps" : "ui.history.show_flow"));
         actions.setAll(
@@ -97,7 +98,7 @@ public final class HistoryScreen implements Screen {
                         ? Action.of(saying.text("ui.history.compare"), this::askWhich)
                                 .when(free)
                         : Action.nothing(),
-                measured ? Action.of(saying.text(other), this::flipKind) : Action.nothing(),
+                drawn ? Action.of(saying.text(other), this::flipKind) : Action.nothing(),
                 Action.of(saying.text("ui.papers.label"), () -> open(PaperKind.LABEL))
                         .when(shown.whole() ? free : NEVER),
                 measured

@@ -7,8 +7,10 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.pumpwright.host.ui.Saying;
+import org.pumpwright.host.ui.control.PretenceSign;
 import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
 import org.pumpwright.host.ui.work.HistoryModel;
@@ -46,14 +48,15 @@ final class RunPane {
         verdict.textProperty().bind(saying.text(ofTheRun(StoredRun::verdict)));
         verdict.setMinWidth(Label.USE_PREF_SIZE);
         Label subject = label("history-subject");
-        HBox.setHgrow(subject, Priority.ALWAYS);
         subject.setMinHeight(Label.USE_PREF_SIZE);
         subject.getStyleClass().add("data");
         subject.textProperty().bind(saying.text(ofTheRun(StoredRun::subject)));
-        HBox head = new HBox(sign, verdict, subject);
-        head.getStyleClass().add("head");
-        head.setAlignment(Pos.CENTER_LEFT);
-        return head;
+        Region between = new Region();
+        HBox.setHgrow(between, Priority.ALWAYS);
+        HBox first = new HBox(sign, verdict, between, new PretenceSign(saying, ofTheRun(StoredRun::pretence)));
+        first.getStyleClass().add("head");
+        first.setAlignment(Pos.CENTER_LEFT);
+        return new VBox(first, subject);
     }
 
     private ObservableValue<Word> ofTheRun(Function<StoredRun, Word> what) {
@@ -75,16 +78,24 @@ final class RunPane {
         left.setMinHeight(0);
         left.visibleProperty()
                 .bind(model.shownProperty()
-                        .map(run -> run.flatMap(StoredRun::run).isPresent()));
+                        .map(run -> run.filter(StoredRun::drawn).isPresent()));
         left.managedProperty().bind(left.visibleProperty());
         RowList details = new RowList(saying, model.details());
-        details.getStyleClass().add("history-details");
-        left.visibleProperty()
-                .addListener((observed, old, now) -> HBox.setHgrow(details, now ? Priority.NEVER : Priority.ALWAYS));
+        beside(details, left.isVisible());
+        left.visibleProperty().addListener((observed, old, now) -> beside(details, now));
         HBox body = new HBox(left, details);
         body.getStyleClass().add("history-body");
         body.setMinHeight(0);
         return body;
+    }
+
+    /** A narrow column beside the curve; the whole width where there is none. */
+    private static void beside(RowList details, boolean curve) {
+        HBox.setHgrow(details, curve ? Priority.NEVER : Priority.ALWAYS);
+        details.getStyleClass().remove("history-details");
+        if (curve) {
+            details.getStyleClass().add("history-details");
+        }
     }
 
     private static Label label(String style) {

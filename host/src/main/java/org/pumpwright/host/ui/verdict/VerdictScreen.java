@@ -2,6 +2,7 @@ package org.pumpwright.host.ui.verdict;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.beans.value.ObservableValue;
@@ -20,6 +21,7 @@ import org.pumpwright.host.ui.Moment;
 import org.pumpwright.host.ui.OtherPapers;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
+import org.pumpwright.host.ui.control.PretenceSign;
 import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
 import org.pumpwright.host.ui.control.VerdictBoard;
@@ -40,9 +42,9 @@ public final class VerdictScreen implements Screen {
     /**
      * Shows what came of a run.
      *
-     * @param history whether there is a screen of earlier runs to compare with
+     * @param history looks at a run on record, by its id, to hold it against earlier ones; empty where there is no such screen
      */
-    public VerdictScreen(Frame frame, VerdictModel model, boolean history) {
+    public VerdictScreen(Frame frame, VerdictModel model, Optional<Consumer<String>> history) {
         this.frame = frame;
         this.saying = frame.saying();
         this.model = model;
@@ -66,7 +68,11 @@ public final class VerdictScreen implements Screen {
                 new HBox(list("ui.verdict.why", model.why(), "why"), list("ui.verdict.next", model.next(), "next"));
         lists.getStyleClass().addAll("columns", "verdict-lists");
         VBox.setVgrow(lists, Priority.ALWAYS);
-        node.getChildren().addAll(subject, board, meaning, complaint(), lists, papers());
+        HBox.setHgrow(subject, Priority.ALWAYS);
+        subject.setMaxWidth(Double.MAX_VALUE);
+        HBox whose = new HBox(subject, new PretenceSign(saying, model.pretenceProperty()));
+        whose.getStyleClass().add("subject-line");
+        node.getChildren().addAll(whose, board, meaning, complaint(), lists, papers());
     }
 
     /** The answer that the person at the counter waits for, in a line of its own. */
@@ -132,7 +138,7 @@ public final class VerdictScreen implements Screen {
         return column;
     }
 
-    private void addActions(boolean history) {
+    private void addActions(Optional<Consumer<String>> history) {
         BooleanBinding there = Bindings.createBooleanBinding(
                         () -> model.verdictProperty().get().isPresent(), model.verdictProperty())
                 .and(model.makingPaperProperty().not());
@@ -148,10 +154,15 @@ public final class VerdictScreen implements Screen {
                         .when(there),
                 Action.of(saying.text("ui.papers.others"), () -> OtherPapers.ask(frame, model.hasClaim(), this::open))
                         .when(there),
-                history
-                        ? Action.of(saying.text("ui.verdict.compare"), () -> frame.goTo(Moment.HISTORY))
-                        : Action.nothing(),
+                history.map(look -> Action.of(saying.text("ui.verdict.compare"), () -> compare(look)))
+                        .orElse(Action.nothing()),
                 Action.of(saying.text("ui.verdict.next_unit"), () -> frame.goTo(Moment.RECEIVE)));
+    }
+
+    /** To this run in the history; to the list of runs while it is not on record. */
+    private void compare(Consumer<String> look) {
+        frame.goTo(Moment.HISTORY);
+        model.onRecord().ifPresent(look);
     }
 
     private void open(PaperKind kind) {

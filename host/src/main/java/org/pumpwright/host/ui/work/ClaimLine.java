@@ -30,13 +30,17 @@ record ClaimLine(ClaimList.Line line, NextStep next) {
                         .formatted(file.number(), unit.model(), unit.serial())
                         .strip()),
                 mark(),
-                Word.of(
-                        next == NextStep.NOTHING ? "ui.claim.line.left" : "ui.claim.line",
-                        Word.of(file.whereabouts().to().key()),
-                        days(line.daysHere()),
-                        days(line.days()),
-                        came),
+                waits(Word.of(file.whereabouts().to().key()), came),
                 move());
+    }
+
+    /** Where the unit is and since when; the days in the shop only where they are others. */
+    private Word waits(Word state, LocalDate came) {
+        if (line.days() == 0) {
+            return Word.of("ui.claim.line.today", state);
+        }
+        String key = next == NextStep.NOTHING ? "ui.claim.line.left" : "ui.claim.line";
+        return Word.of(key, state, days(line.daysHere()), days(line.days()), came);
     }
 
     private Word move() {

@@ -114,7 +114,7 @@ public final class ClaimListModel {
         if (!text.isBlank()) {
             return shown.isEmpty()
                     ? Word.of("ui.claim.not_found", text.strip())
-                    : Word.of("ui.claim.found", text.strip(), shown.size());
+                    : Word.of(shown.size() == 1 ? "ui.claim.found.one" : "ui.claim.found", text.strip(), shown.size());
         }
         if (shown.isEmpty()) {
             return Word.of(which.get() == Which.HERE ? "ui.claim.none" : "ui.claim.none_so");
@@ -122,7 +122,9 @@ public final class ClaimListModel {
         long ours = shown.stream()
                 .filter(line -> line.next().whose() == NextStep.Whose.DESK)
                 .count();
-        return Word.of("ui.claim.count", shown.size(), ours);
+        return shown.size() == 1
+                ? Word.of(ours == 1 ? "ui.claim.count.one_ours" : "ui.claim.count.one")
+                : Word.of("ui.claim.count", shown.size(), ours);
     }
 
     /**

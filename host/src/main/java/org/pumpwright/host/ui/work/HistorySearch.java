@@ -69,9 +69,12 @@ public final class HistorySearch {
         found.setAll(entries);
         rows.setAll(HistoryRows.found(entries));
         headline.set(
-                entries.isEmpty()
-                        ? Word.of("ui.history.none")
-                        : Word.of(entries.size() == MOST ? "ui.history.many" : "ui.history.found", entries.size()));
+                switch (entries.size()) {
+                    case 0 -> Word.of("ui.history.none");
+                    case 1 -> Word.of("ui.history.found.one");
+                    case MOST -> Word.of("ui.history.many", entries.size());
+                    default -> Word.of("ui.history.found", entries.size());
+                });
     }
 
     /** Asks for the next verdict. */

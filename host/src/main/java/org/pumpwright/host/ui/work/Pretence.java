@@ -1,5 +1,6 @@
 package org.pumpwright.host.ui.work;
 
+import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.stand.StandDescription;
 import org.pumpwright.host.stand.StandDescription.Connection;
 
@@ -16,5 +17,15 @@ final class Pretence {
             return Word.of("ui.pretence.stand");
         }
         return order.model().invented() ? Word.of("ui.pretence.model") : Word.NONE;
+    }
+
+    /** That a run on record was only pretended; {@link Word#NONE} when everything was real. */
+    static Word of(RunRecord run) {
+        return recorded(run.subject().practice());
+    }
+
+    /** That something on record was only pretended, as its record says. */
+    static Word recorded(boolean practice) {
+        return practice ? Word.of("ui.pretence.record") : Word.NONE;
     }
 }

@@ -1,5 +1,6 @@
 package org.pumpwright.host.ui.work;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.pumpwright.host.app.record.OnRecord.Seal;
@@ -31,6 +32,19 @@ public record StoredRun(
     /** Whether its samples or readings are there, so that papers can be made of it. */
     public boolean whole() {
         return run.isPresent() || test.isPresent();
+    }
+
+    /** Whether it has a sweep to draw; a run that ended before its first point has none. */
+    public boolean drawn() {
+        return Arrays.stream(Feature.Kind.values())
+                .anyMatch(kind -> !sweep(kind).dots().isEmpty());
+    }
+
+    /** That it was only practice; {@link Word#NONE} when everything was real. */
+    public Word pretence() {
+        return Pretence.recorded(run.map(each -> each.subject().practice())
+                .or(() -> test.map(BucketRecord::practice))
+                .orElse(false));
     }
 
     /** Whether it belongs to a claim. */

@@ -28,6 +28,7 @@ public final class VerdictModel {
     private final ReadOnlyObjectWrapper<Optional<Verdict>> verdict = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Word> meaning = new ReadOnlyObjectWrapper<>(Word.NONE);
     private final ReadOnlyObjectWrapper<Word> subject = new ReadOnlyObjectWrapper<>(Word.NONE);
+    private final ReadOnlyObjectWrapper<Word> pretence = new ReadOnlyObjectWrapper<>(Word.NONE);
     private final ReadOnlyObjectWrapper<Optional<Row>> complaint = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<NextPlan> nextPlan = new ReadOnlyObjectWrapper<>(NextPlan.NONE);
     private final ReadOnlyObjectWrapper<Word> paper = new ReadOnlyObjectWrapper<>(Word.NONE);
@@ -59,6 +60,7 @@ public final class VerdictModel {
         verdict.set(result.map(run -> run.grade().verdict()));
         meaning.set(result.map(VerdictModel::meaning).orElse(Word.NONE));
         subject.set(result.map(VerdictModel::subject).orElse(Word.NONE));
+        pretence.set(result.map(Pretence::of).orElse(Word.NONE));
         complaint.set(result.flatMap(VerdictRows::complaint));
         why.setAll(result.map(VerdictRows::why).orElse(List.of()));
         next.setAll(result.map(run -> VerdictRows.next(run, Word.NONE)).orElse(List.of()));
@@ -72,9 +74,8 @@ public final class VerdictModel {
     }
 
     private static Word subject(RunRecord run) {
-        String key = run.subject().practice() ? "ui.verdict.subject.practice" : "ui.verdict.subject";
         return Word.of(
-                key,
+                "ui.verdict.subject",
                 run.subject().modelTitle(),
                 WorkOrder.serialWord(run.subject().serial()),
                 run.plan());
@@ -142,6 +143,19 @@ public final class VerdictModel {
     /** Which unit, and by which plan. */
     public ReadOnlyObjectProperty<Word> subjectProperty() {
         return subject.getReadOnlyProperty();
+    }
+
+    /** That the run was no test of a real part; {@link Word#NONE} when everything was real. */
+    public ReadOnlyObjectProperty<Word> pretenceProperty() {
+        return pretence.getReadOnlyProperty();
+    }
+
+    /** Id of the run, once it is on record. */
+    public Optional<String> onRecord() {
+        return work.resultProperty()
+                .get()
+                .filter(result -> filing.stateProperty().get().mark() == Mark.GOOD)
+                .map(result -> result.record().id());
     }
 
     /** What can be begun as the next test. */
