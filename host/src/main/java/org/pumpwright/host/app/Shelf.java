@@ -123,19 +123,31 @@ public final class Shelf {
 
     /** What lies in a folder, by name. */
     List<String> names(String folder) throws OrderException {
-        Path where = data.resolve(folder);
-        if (!Files.isDirectory(where)) {
+        return files(data.resolve(folder)).stream().map(Shelf::name).sorted().toList();
+    }
+
+    /** The name that a data file is known by: that of the file without its ending. */
+    public static String name(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+    }
+
+    /**
+     * The data files of a folder, in the order of their names; none where there is no such folder.
+     *
+     * @throws OrderException when it can't be read
+     */
+    public static List<Path> files(Path folder) throws OrderException {
+        if (!Files.isDirectory(folder)) {
             return List.of();
         }
-        try (Stream<Path> files = Files.list(where)) {
-            return files.map(file -> file.getFileName().toString())
-                    .filter(file -> file.endsWith(ENDING))
-                    .map(file -> file.substring(0, file.length() - ENDING.length()))
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(ENDING))
                     .sorted()
                     .toList();
         } catch (IOException e) {
             throw new OrderException(
-                    "%s can't be read: %s. Check the folder's rights.".formatted(where, e.getMessage()));
+                    "%s can't be read: %s. Check the folder's rights.".formatted(folder, e.getMessage()));
         }
     }
 }

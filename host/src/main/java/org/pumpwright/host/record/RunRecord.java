@@ -90,6 +90,25 @@ public record RunRecord(
                 regradedFrom);
     }
 
+    /** The same run with other words on what was tested and why it is here. */
+    public RunRecord told(Subject tested, Intake given) {
+        return new RunRecord(
+                id,
+                startedAt,
+                software,
+                tested,
+                stand,
+                conditions,
+                plan,
+                curve,
+                ending,
+                grade,
+                trace,
+                given,
+                rules,
+                regradedFrom);
+    }
+
     /**
      * What was tested, and by whom.
      *

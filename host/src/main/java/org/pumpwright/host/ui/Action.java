@@ -1,5 +1,6 @@
 package org.pumpwright.host.ui;
 
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -41,6 +42,11 @@ public final class Action {
     /** Leaves a place of the six empty, so that the others keep their keys. */
     public static Action nothing() {
         return NOTHING;
+    }
+
+    /** One action at F1 and one at F6, nothing between: what a form or a question is left by. */
+    public static List<Action> atTheEnds(Action first, Action last) {
+        return List.of(first, NOTHING, NOTHING, NOTHING, NOTHING, last);
     }
 
     /** The same action, to be done only while this holds. */

@@ -26,7 +26,7 @@ public final class Bench implements AutoCloseable {
     private final Background background;
     private final StandWatchModel watch;
     private final RunLedger ledger;
-    private final Runnable afterFirstFrame = () -> Platform.runLater(this::buildTheRest);
+    private final Runnable afterFirstFrame = this::firstFrameIsThere;
     private @Nullable ScreenWatch screenWatch;
 
     /**
@@ -100,8 +100,12 @@ public final class Bench implements AutoCloseable {
         screenWatch = new ScreenWatch(watch::screenHeldUp);
     }
 
-    private void buildTheRest() {
+    private void firstFrameIsThere() {
         window.scene().removePostLayoutPulseListener(afterFirstFrame);
+        Platform.runLater(this::buildTheRest);
+    }
+
+    private void buildTheRest() {
         if (window.buildOne()) {
             Platform.runLater(this::buildTheRest);
         }

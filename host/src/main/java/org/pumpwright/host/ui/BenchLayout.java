@@ -33,7 +33,11 @@ final class BenchLayout extends StackPane {
         getStyleClass().add("bench");
         // The keyboard begins nowhere, so that no space bar sets off what happened to come first.
         setFocusTraversable(true);
-        VBox work = new VBox(titleRow(), banner, middle);
+        HBox titles = titleRow();
+        // Trouble takes the title's place, so that the screen keeps most of its own; F7 explains all the same.
+        titles.visibleProperty().bind(banner.visibleProperty().not());
+        titles.managedProperty().bind(titles.visibleProperty());
+        VBox work = new VBox(titles, banner, middle);
         work.getStyleClass().add("work");
         VBox.setVgrow(middle, Priority.ALWAYS);
         middle.getStyleClass().add("middle");

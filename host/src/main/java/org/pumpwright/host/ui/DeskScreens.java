@@ -67,7 +67,10 @@ final class DeskScreens {
         window.add(
                 Moment.BUCKET,
                 () -> new BucketScreen(
-                        window, bucket, new BucketPaperDesk(background, papers(services), opener), window.darkProperty()));
+                        window,
+                        bucket,
+                        new BucketPaperDesk(background, papers(services), opener),
+                        window.darkProperty()));
         window.add(Moment.HISTORY, () -> new HistoryScreen(window, history, window.darkProperty()));
         window.add(Moment.CLAIM, () -> new ClaimScreen(window, claims, history::open));
     }

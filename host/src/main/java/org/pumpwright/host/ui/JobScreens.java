@@ -91,6 +91,6 @@ record JobScreens(
         window.add(Moment.READY, () -> new ReadyScreen(window, ready, run, work));
         window.add(Moment.RUN, () -> new RunScreen(window, run, work, dark));
         window.add(Moment.VERDICT, () -> new VerdictScreen(window, verdict, history));
-        window.add(Moment.PRACTICE, () -> new PracticeScreen(window, practice, run));
+        window.add(Moment.PRACTICE, () -> new PracticeScreen(window, practice, run, dark));
     }
 }

@@ -22,21 +22,7 @@ final class HandlingOnPaperTest {
 
     private static RunRecord run(Handling handling) {
         RunRecord run = SampleRecords.pass();
-        return new RunRecord(
-                run.id(),
-                run.startedAt(),
-                run.software(),
-                run.subject(),
-                run.stand(),
-                run.conditions(),
-                run.plan(),
-                run.curve(),
-                run.ending(),
-                run.grade(),
-                run.trace(),
-                run.intake().handled(handling),
-                run.rules(),
-                run.regradedFrom());
+        return run.told(run.subject(), run.intake().handled(handling));
     }
 
     @Test

@@ -7,8 +7,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -177,26 +175,7 @@ final class BenchWindowTest extends WindowTest {
         StringBuilder why = new StringBuilder();
         onScreen(() -> {
             window.stop().register((Consumer<String>) why::append);
-            Button stop = button(scene, "stop");
-            stop.fireEvent(new MouseEvent(
-                    MouseEvent.MOUSE_PRESSED,
-                    5,
-                    5,
-                    5,
-                    5,
-                    MouseButton.PRIMARY,
-                    1,
-                    false,
-                    false,
-                    false,
-                    false,
-                    true,
-                    false,
-                    false,
-                    true,
-                    false,
-                    false,
-                    null));
+            pressMouse(button(scene, "stop"));
             return true;
         });
         until(() -> why.length() > 0);

@@ -3,83 +3,62 @@ package org.pumpwright.host.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.Acceptance;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.stand.wire.WireTiming;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.ClaimLookup;
 import org.pumpwright.host.ui.work.Product;
-import org.pumpwright.host.ui.work.StandWatchModel;
 import org.pumpwright.host.ui.work.WorkOrder;
 
 /** Runs that do not go as they should, on a simulated board behind what the program takes for a serial port. */
-final class JobFaultsTest extends WindowTest {
-    @TempDir
-    Path records;
-
-    private BenchWindow window;
-    private Background background;
-    private StandWatchModel watch;
+final class JobFaultsTest extends FramedTest {
     private JobScreens job;
     private volatile PacedLine line;
 
     private void build(String plan, double pace) throws Exception {
-        BenchServices usual = services(records);
-        var description = usual.shelf().stand("serial");
+        var description = services.shelf().stand("serial");
         Stands stands = new Stands(WireTiming.STANDARD, (port, baud) -> {
             line = JourneyTest.healthy(pace);
             return line;
         });
-        BenchServices services = new BenchServices(
-                usual.home(), usual.shelf(), stands, records, usual.recordFolder(), usual.book(), usual.clock());
+        BenchServices onTheLine = new BenchServices(
+                services.home(),
+                services.shelf(),
+                stands,
+                records,
+                services.recordFolder(),
+                services.book(),
+                services.clock());
         WorkOrder order = new WorkOrder(
-                usual.shelf().model("demo-pump"),
-                usual.shelf().plan(plan),
+                services.shelf().model("demo-pump"),
+                services.shelf().plan(plan),
                 "AB-1234",
                 "Rosa Vidal",
                 Product.WATER,
                 Acceptance.Job.PLAIN,
                 Optional.empty(),
                 Optional.empty());
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            watch = new StandWatchModel(background, stands, CLOCK);
-            watch.choose(description, Optional.of("port"));
-            window = frame(watch.ticks());
+        open(stands, description, Optional.of("port"), () -> {
             job = JobScreens.of(
                     window,
                     background,
                     watch,
-                    services,
+                    onTheLine,
                     new JobScreens.Setting(ClaimLookup.NONE, paper -> {}, OptionalDouble.empty()));
-            job.addTo(window, false);
+            job.addTo(window, Optional.empty());
             job.work().take(order);
             job.work().fitProperty().set(true);
             window.goTo(Moment.RUN);
             return true;
         });
-        show(window.scene(), 1280, 800);
         press(KeyCode.F1);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            watch.stop();
-            background.close();
-            window.close();
-            return true;
-        });
     }
 
     @Test
@@ -153,12 +132,5 @@ final class JobFaultsTest extends WindowTest {
         until(() -> job.work().resultProperty().get().isPresent()
                 && !job.run().runningProperty().get());
         return onScreen(() -> job.work().resultProperty().get().orElseThrow().record());
-    }
-
-    private void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
     }
 }

@@ -12,58 +12,32 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.plant.PumpFault;
 import org.pumpwright.host.plant.Severity;
 import org.pumpwright.host.text.Language;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.ClaimLookup;
 import org.pumpwright.host.ui.work.PracticeModel.Stage;
-import org.pumpwright.host.ui.work.StandWatchModel;
 
 /** A whole job on the simulated stand, from a unit that comes in to its papers, and practice. */
-final class JobJourneyTest extends WindowTest {
-    @TempDir
-    Path records;
-
+final class JobJourneyTest extends FramedTest {
     private final LinkedBlockingQueue<Path> opened = new LinkedBlockingQueue<>();
-    private BenchWindow window;
-    private Background background;
-    private StandWatchModel watch;
     private JobScreens job;
 
     @BeforeEach
     void build() throws Exception {
-        BenchServices services = services(records);
         var description = services.shelf().stand("simulated");
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            watch = new StandWatchModel(background, services.stands(), CLOCK);
-            watch.choose(description, Optional.empty());
-            window = frame(watch.ticks());
+        open(services.stands(), description, Optional.empty(), () -> {
             job = JobScreens.of(
                     window,
                     background,
                     watch,
                     services,
                     new JobScreens.Setting(ClaimLookup.NONE, opened::add, OptionalDouble.empty()));
-            job.addTo(window, false);
-            return true;
-        });
-        show(window.scene(), 1280, 800);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            watch.stop();
-            background.close();
-            window.close();
+            job.addTo(window, Optional.empty());
             return true;
         });
     }
@@ -214,10 +188,6 @@ final class JobJourneyTest extends WindowTest {
             job.receive().unit().choose(quick.orElseThrow());
             return true;
         });
-    }
-
-    private void press(KeyCode key) throws Exception {
-        press(key, false);
     }
 
     private void press(KeyCode key, boolean alt) throws Exception {

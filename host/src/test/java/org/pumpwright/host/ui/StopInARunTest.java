@@ -5,11 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import javafx.event.Event;
-import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,33 +37,10 @@ final class StopInARunTest extends JourneyTest {
             case PEDAL -> hands.press(KeyCode.PAGE_DOWN);
             case MOUSE ->
                 onScreen(() -> {
-                    Button stop = button(window().scene(), "stop");
-                    Event.fireEvent(stop, pressed());
+                    pressMouse(button(window().scene(), "stop"));
                     return true;
                 });
         }
-    }
-
-    private static MouseEvent pressed() {
-        return new MouseEvent(
-                MouseEvent.MOUSE_PRESSED,
-                5,
-                5,
-                5,
-                5,
-                MouseButton.PRIMARY,
-                1,
-                false,
-                false,
-                false,
-                false,
-                true,
-                false,
-                false,
-                true,
-                false,
-                false,
-                null);
     }
 
     @ParameterizedTest

@@ -18,6 +18,8 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -150,8 +152,13 @@ public abstract class WindowTest {
 
     /** Types text and Enter at once, as a scanner does. JavaFX thread only. */
     public static void scan(Scene scene, String text) {
-        Node target = scene.getFocusOwner() == null ? scene.getRoot() : scene.getFocusOwner();
-        for (char character : (text + "\r").toCharArray()) {
+        typed(scene, text + "\r");
+    }
+
+    /** Types text into what has the keyboard. JavaFX thread only. */
+    public static void typed(Scene scene, String text) {
+        for (char character : text.toCharArray()) {
+            Node target = scene.getFocusOwner() == null ? scene.getRoot() : scene.getFocusOwner();
             Event.fireEvent(
                     target,
                     new KeyEvent(
@@ -164,6 +171,32 @@ public abstract class WindowTest {
                             false,
                             false));
         }
+    }
+
+    /** Presses the mouse on something, and does not let it go. JavaFX thread only. */
+    public static void pressMouse(Node on) {
+        MouseButton left = MouseButton.PRIMARY;
+        Event.fireEvent(
+                on,
+                new MouseEvent(
+                        MouseEvent.MOUSE_PRESSED,
+                        5,
+                        5,
+                        5,
+                        5,
+                        left,
+                        1,
+                        false,
+                        false,
+                        false,
+                        false,
+                        true,
+                        false,
+                        false,
+                        true,
+                        false,
+                        false,
+                        null));
     }
 
     /** The button with this id. JavaFX thread only. */

@@ -1,13 +1,11 @@
 package org.pumpwright.host.app.bucket;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.pumpwright.host.app.OrderException;
+import org.pumpwright.host.app.Shelf;
 import org.pumpwright.host.calibrate.BucketEvaluation;
 import org.pumpwright.host.calibrate.Gate;
 import org.pumpwright.host.calibrate.Run;
@@ -31,7 +29,7 @@ public record BucketBench(Path file, Sheet sheet) {
      */
     public static List<BucketBench> in(Path folder) throws OrderException {
         List<BucketBench> benches = new ArrayList<>();
-        for (Path file : files(folder)) {
+        for (Path file : Shelf.files(folder)) {
             filledIn(file)
                     .filter(bench -> bench.sheet().test().bench().method() instanceof Weighing)
                     .ifPresent(benches::add);
@@ -57,23 +55,9 @@ public record BucketBench(Path file, Sheet sheet) {
         return new BucketBench(file, SheetFile.withRuns(file, BucketGuide.noRuns(), UnitSystem.US));
     }
 
-    private static List<Path> files(Path folder) throws OrderException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new OrderException(
-                    "%s can't be read: %s. Check the folder's rights.".formatted(folder, e.getMessage()));
-        }
-    }
-
     /** Its name: that of its file, without the ending. */
     public String name() {
-        return String.valueOf(file.getFileName()).replaceFirst("\\.yaml$", "");
+        return Shelf.name(file);
     }
 
     /** K of one run, by the bench's scale, air and liquid. */

@@ -161,6 +161,8 @@ public final class BucketGuide {
             running = test;
             SheetFile.Runs measured = test.carryOut();
             return new Done(dated(SheetFile.withRuns(order.bench(), measured, units), simulated), runs, simulated);
+        } finally {
+            running = null;
         }
     }
 

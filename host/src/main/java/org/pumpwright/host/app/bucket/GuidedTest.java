@@ -158,6 +158,9 @@ final class GuidedTest {
                 outer,
                 watcher);
         current = stop;
+        // Pressed since the weight was given: then nobody knew this run's button yet, and the stand must not even be
+        // armed.
+        outer.pressed().ifPresent(stop::press);
         RunOutcome outcome = new PlanRun(stand, plan(duty), event -> {}, stop, Operator.NOBODY, swing).carryOut();
         current = null;
         if (swing.in().isEmpty() || swing.out().isEmpty()) {

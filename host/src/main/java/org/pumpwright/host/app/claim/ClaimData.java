@@ -1,7 +1,5 @@
 package org.pumpwright.host.app.claim;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,7 +7,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.pumpwright.host.app.Complaint;
 import org.pumpwright.host.app.OrderException;
 import org.pumpwright.host.app.Shelf;
@@ -89,7 +86,7 @@ public final class ClaimData {
      */
     public Optional<CoverageRules> coverage(LocalDate received) throws OrderException, DataFileException {
         List<CoverageRules> holding = new ArrayList<>();
-        for (Path file : coverageFiles()) {
+        for (Path file : Shelf.files(data.resolve("coverage"))) {
             CoverageRules rules = CoverageRulesFile.read(file, "coverage/" + file.getFileName());
             if (rules.holdOn(received)) {
                 holding.add(rules);
@@ -100,20 +97,5 @@ public final class ClaimData {
                     .formatted(received, holding.get(0).label(), holding.get(1).label()));
         }
         return holding.stream().findFirst();
-    }
-
-    private List<Path> coverageFiles() throws OrderException {
-        Path folder = data.resolve("coverage");
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new OrderException(
-                    "%s can't be read: %s. Check the folder's rights.".formatted(folder, e.getMessage()));
-        }
     }
 }

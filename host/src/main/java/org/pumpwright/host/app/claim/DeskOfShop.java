@@ -91,14 +91,9 @@ public final class DeskOfShop {
         return new PhotoFolder(records.resolve("photos"));
     }
 
-    /** Packs claims up. */
+    /** Packs claims up, and makes single papers of them. */
     public PacketDesk packets() throws StoreException {
         return new PacketDesk(book, opened(), dataFolder, records);
-    }
-
-    /** Makes single papers of claims. */
-    public ClaimPaperDesk papers() throws StoreException {
-        return new ClaimPaperDesk(book, opened(), dataFolder, records);
     }
 
     private RecordStore opened() throws StoreException {

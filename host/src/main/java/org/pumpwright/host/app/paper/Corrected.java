@@ -67,8 +67,7 @@ record Corrected(RunRecord run, List<String> sentences, List<String> nameless) {
     private static RunRecord with(RunRecord run, Map<String, String> right) {
         RunRecord.Subject was = run.subject();
         Intake intake = run.intake();
-        return with(
-                run,
+        return run.told(
                 new RunRecord.Subject(
                         was.model(),
                         was.modelTitle(),
@@ -90,8 +89,7 @@ record Corrected(RunRecord run, List<String> sentences, List<String> nameless) {
     static RunRecord withoutNames(RunRecord run) {
         RunRecord.Subject was = run.subject();
         Intake intake = run.intake();
-        return with(
-                run,
+        return run.told(
                 new RunRecord.Subject(was.model(), was.modelTitle(), was.serial(), "", was.practice()),
                 new Intake(
                         intake.complaint(),
@@ -102,23 +100,5 @@ record Corrected(RunRecord run, List<String> sentences, List<String> nameless) {
                         Optional.empty(),
                         intake.claim(),
                         intake.handling().nameless()));
-    }
-
-    private static RunRecord with(RunRecord run, RunRecord.Subject subject, Intake intake) {
-        return new RunRecord(
-                run.id(),
-                run.startedAt(),
-                run.software(),
-                subject,
-                run.stand(),
-                run.conditions(),
-                run.plan(),
-                run.curve(),
-                run.ending(),
-                run.grade(),
-                run.trace(),
-                intake,
-                run.rules(),
-                run.regradedFrom());
     }
 }

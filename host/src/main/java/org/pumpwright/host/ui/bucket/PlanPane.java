@@ -2,6 +2,7 @@ package org.pumpwright.host.ui.bucket;
 
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -64,6 +65,7 @@ final class PlanPane {
             name.getStyleClass().add("fact-name");
             name.setMinWidth(Label.USE_PREF_SIZE);
             name.textProperty().bind(saying.text(key));
+            GridPane.setValignment(name, VPos.TOP);
             facts.add(name, 0, row);
         }
         Label words = new Label();
@@ -71,6 +73,7 @@ final class PlanPane {
         words.setWrapText(true);
         words.setMinHeight(Label.USE_PREF_SIZE);
         words.textProperty().bind(saying.text(value));
+        GridPane.setValignment(words, VPos.TOP);
         GridPane.setHgrow(words, Priority.ALWAYS);
         facts.add(words, 1, row);
     }

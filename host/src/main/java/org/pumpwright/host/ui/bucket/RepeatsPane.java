@@ -1,6 +1,5 @@
 package org.pumpwright.host.ui.bucket;
 
-import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
@@ -25,8 +24,7 @@ final class RepeatsPane extends VBox {
         caption.getStyleClass().add("bucket-caption");
         caption.setWrapText(true);
         caption.textProperty().bind(saying.text("ui.bucket.dots"));
-        dots.paletteProperty()
-                .bind(Bindings.createObjectBinding(() -> dark.get() ? Palette.DARK : Palette.LIGHT, dark));
+        dots.paletteProperty().bind(Palette.of(dark));
         VBox.setVgrow(dots, Priority.ALWAYS);
         getChildren().addAll(caption, dots);
         progress.flows().addListener((ListChangeListener<FlowRuns>) change -> show());

@@ -44,7 +44,7 @@ final class ResultPane {
         HBox.setHgrow(finding, Priority.ALWAYS);
         HBox head = new HBox(sign, finding);
         head.getStyleClass().add("head");
-        head.setAlignment(Pos.CENTER_LEFT);
+        head.setAlignment(Pos.TOP_LEFT);
         Label record = words("bucket-record", saying.text(model.resultProperty().map(ResultPane::onRecord)));
         record.setId("bucket-record");
         RowList list = new RowList(saying, checks);

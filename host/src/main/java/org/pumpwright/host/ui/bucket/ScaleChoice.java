@@ -3,8 +3,10 @@ package org.pumpwright.host.ui.bucket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.pumpwright.host.app.bucket.ShopScale;
@@ -19,6 +21,8 @@ final class ScaleChoice {
     private static final int MOST_SCALES = 4;
     private static final int MOST_PORTS = 5;
     private static final int ANSWERS = 5;
+    private static final Pattern TOO_LONG = Pattern.compile("\\S{12}");
+    private static final int LONGEST_NAME = 22;
 
     private final Frame frame;
     private final BucketModel model;
@@ -36,8 +40,9 @@ final class ScaleChoice {
         List<ShopScale> scales = found.scales().stream().limit(MOST_SCALES).toList();
         List<Action> answers = new ArrayList<>();
         answers.add(Action.of(frame.saying().text("ui.bucket.scale.typed"), model.scales()::type));
-        scales.forEach(scale -> answers.add(
-                Action.of(new SimpleStringProperty(shortName(scale)), () -> plugged(scale, found.ports()))));
+        for (ShopScale scale : scales) {
+            answers.add(Action.of(name(scale, answers.size()), () -> plugged(scale, found.ports())));
+        }
         ask(
                 "ui.bucket.scale.ask",
                 model.simulated() ? "ui.bucket.scale.text.simulated" : "ui.bucket.scale.text",
@@ -45,8 +50,15 @@ final class ScaleChoice {
                 answers);
     }
 
-    private static String shortName(ShopScale scale) {
-        return String.valueOf(scale.file().getFileName()).replaceFirst("\\.yaml$", "");
+    /** The words of its file's name, each on a line of its own if need be; a number where one is too long for a key. */
+    private ObservableValue<String> name(ShopScale scale, int number) {
+        String words = String.valueOf(scale.file().getFileName())
+                .replaceFirst("\\.yaml$", "")
+                .replaceFirst("^scale-", "")
+                .replaceAll("[-_]+", " ");
+        boolean fits =
+                words.length() <= LONGEST_NAME && !TOO_LONG.matcher(words).find();
+        return fits ? new SimpleStringProperty(words) : frame.saying().text("ui.bucket.scale.numbered", number);
     }
 
     private void plugged(ShopScale scale, List<String> ports) {

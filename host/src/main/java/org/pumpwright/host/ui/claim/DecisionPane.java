@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
 import javafx.beans.binding.ObjectBinding;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -189,15 +188,7 @@ final class DecisionPane implements Pane {
 
     @Override
     public List<Action> actions() {
-        BooleanBinding whole =
-                need.isEqualTo(Word.NONE).and(model.busyProperty().not());
-        return List.of(
-                Action.of(saying.text("ui.claim.sign"), this::sign).when(whole).asNext(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.of(saying.text("ui.cancel"), done));
+        return Pane.ofForm(saying, model, need, "ui.claim.sign", this::sign, done);
     }
 
     private void sign() {

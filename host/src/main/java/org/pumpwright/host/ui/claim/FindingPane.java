@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
 import javafx.beans.binding.ObjectBinding;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -181,15 +180,7 @@ final class FindingPane implements Pane {
 
     @Override
     public List<Action> actions() {
-        BooleanBinding whole =
-                need.isEqualTo(Word.NONE).and(model.busyProperty().not());
-        return List.of(
-                Action.of(saying.text("ui.claim.sign"), this::sign).when(whole).asNext(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.of(saying.text("ui.cancel"), done));
+        return Pane.ofForm(saying, model, need, "ui.claim.sign", this::sign, done);
     }
 
     private void sign() {

@@ -171,15 +171,7 @@ final class NotePane implements Pane {
 
     @Override
     public List<Action> actions() {
-        return List.of(
-                Action.of(saying.text("ui.claim.note.keep"), this::keep)
-                        .when(need.isEqualTo(Word.NONE).and(model.busyProperty().not()))
-                        .asNext(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.of(saying.text("ui.cancel"), done));
+        return Pane.ofForm(saying, model, need, "ui.claim.note.keep", this::keep, done);
     }
 
     private void keep() {

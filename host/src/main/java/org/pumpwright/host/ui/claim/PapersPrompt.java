@@ -2,8 +2,8 @@ package org.pumpwright.host.ui.claim;
 
 import java.util.List;
 import java.util.Optional;
-import org.pumpwright.host.app.claim.ClaimPaperDesk;
 import org.pumpwright.host.app.claim.PacketDesk;
+import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.report.pdf.Sheet;
 import org.pumpwright.host.ui.Action;
 import org.pumpwright.host.ui.Frame;
@@ -33,12 +33,11 @@ final class PapersPrompt {
                 saying.text("ui.claim.papers.text"),
                 Optional.empty(),
                 List.of(
-                        Action.of(saying.text("ui.claim.papers.clerk"), () -> show(ClaimPaperDesk.Which.CLERK))
+                        Action.of(saying.text("ui.claim.papers.clerk"), () -> show(PacketDesk.Which.CLERK))
                                 .asNext(),
                         tested
                                 ? Action.of(
-                                        saying.text("ui.claim.papers.customer"),
-                                        () -> show(ClaimPaperDesk.Which.CUSTOMER))
+                                        saying.text("ui.claim.papers.customer"), () -> show(PacketDesk.Which.CUSTOMER))
                                 : Action.nothing(),
                         Action.of(saying.text("ui.claim.packet.without"), () -> pack(false)),
                         Action.of(saying.text("ui.claim.packet.with"), () -> pack(true)),
@@ -46,7 +45,7 @@ final class PapersPrompt {
                         Action.of(saying.text("ui.cancel"), () -> {}))));
     }
 
-    private void show(ClaimPaperDesk.Which which) {
+    private void show(PacketDesk.Which which) {
         model.papers().show(which, wishes(true));
     }
 
@@ -55,7 +54,8 @@ final class PapersPrompt {
     }
 
     private PacketDesk.Wishes wishes(boolean withCustomer) {
-        return new PacketDesk.Wishes(withCustomer, saying.languageProperty().get(), Sheet.LETTER);
+        Sheet sheet = saying.unitsProperty().get() == UnitSystem.US ? Sheet.LETTER : Sheet.A4;
+        return new PacketDesk.Wishes(withCustomer, saying.languageProperty().get(), sheet);
     }
 
     private void packed(String zip) {

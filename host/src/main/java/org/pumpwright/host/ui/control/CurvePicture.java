@@ -2,6 +2,9 @@ package org.pumpwright.host.ui.control;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.pumpwright.host.trace.Leg;
+import org.pumpwright.host.ui.work.SweepView;
 
 /**
  * What a {@link LivePlot} shows, in the units that are shown. Thread-safe.
@@ -24,6 +27,47 @@ public record CurvePicture(List<Band> band, List<Dot> dots, Optional<Spot> now, 
     /** One run. */
     public CurvePicture(List<Band> band, List<Dot> dots, Optional<Spot> now) {
         this(band, dots, now, List.of());
+    }
+
+    /**
+     * A sweep.
+     *
+     * @param shown from the sweep's SI unit to the one that is shown
+     */
+    public static CurvePicture of(SweepView sweep, DoubleUnaryOperator shown) {
+        return new CurvePicture(
+                sweep.band().stream()
+                        .map(each -> new Band(
+                                each.volts(),
+                                shown.applyAsDouble(each.low()),
+                                shown.applyAsDouble(each.mean()),
+                                shown.applyAsDouble(each.high())))
+                        .toList(),
+                sweep.dots().stream()
+                        .map(each -> new Dot(
+                                spot(each.spot(), shown),
+                                shown.applyAsDouble(each.half()),
+                                way(each.leg()),
+                                Standing.valueOf(each.lies().name())))
+                        .toList(),
+                sweep.now().map(each -> spot(each, shown)));
+    }
+
+    private static Spot spot(SweepView.Spot spot, DoubleUnaryOperator shown) {
+        return new Spot(spot.volts(), shown.applyAsDouble(spot.flow()));
+    }
+
+    private static Way way(Leg leg) {
+        return switch (leg) {
+            case UP -> Way.UP;
+            case DOWN -> Way.DOWN;
+            case REPEAT -> Way.AGAIN;
+        };
+    }
+
+    /** The same over what was measured in a run before. */
+    public CurvePicture over(CurvePicture before) {
+        return new CurvePicture(band, dots, now, before.dots());
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.pumpwright.host.ui.control;
 
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.paint.Color;
 
 /**
@@ -15,6 +17,11 @@ import javafx.scene.paint.Color;
  * @param near what lies near a limit
  */
 public record Palette(Color ground, Color ink, Color faint, Color healthy, Color measured, Color outside, Color near) {
+    /** The one that goes with the window's light. JavaFX thread only. */
+    public static ObservableValue<Palette> of(ObservableBooleanValue dark) {
+        return dark.map(now -> now ? DARK : LIGHT);
+    }
+
     /** Dark type on light ground. */
     public static final Palette LIGHT = new Palette(
             Color.web("#ffffff"),

@@ -21,7 +21,7 @@ record PlotFrame(Axis x, Axis y, double wide, double high) {
     static final double LEFT = 66;
     static final double RIGHT = 18;
     static final double TOP = 34;
-    static final double BOTTOM = 54;
+    static final double BOTTOM = 58;
     private static final double TICK = 7;
     private static final double TYPE = 16;
     private static final double TAG_HIGH = 22;

@@ -29,6 +29,11 @@ public final class RowList extends ListView<Row> {
         setMinHeight(0);
     }
 
+    /** A figure and its percent sign stay on one line. */
+    private static String kept(String words) {
+        return words.replaceAll("(\\d) %", "$1\u00a0%");
+    }
+
     private final class Cell extends ListCell<Row> {
         private final Label name = new Label();
         private final Label finding = new Label();
@@ -47,8 +52,20 @@ public final class RowList extends ListView<Row> {
             HBox.setHgrow(words, Priority.ALWAYS);
             line.getStyleClass().add("row");
             line.getChildren().addAll(sign, words);
+            layoutYProperty().addListener(moved -> showWhole());
+            heightProperty().addListener(moved -> showWhole());
+            RowList.this.heightProperty().addListener(moved -> showWhole());
             // A cell asks for the width of its longest line otherwise, and nothing would wrap.
             setPrefWidth(0);
+        }
+
+        /** A row that the lower edge would cut is not shown until it is scrolled to; the bar tells that there is more. */
+        private void showWhole() {
+            double place =
+                    RowList.this.getHeight() - RowList.this.snappedTopInset() - RowList.this.snappedBottomInset();
+            boolean cut = getLayoutY() > 0
+                    && getLayoutY() + getHeight() - getPadding().getBottom() > place;
+            setOpacity(cut ? 0 : 1);
         }
 
         @Override
@@ -72,7 +89,7 @@ public final class RowList extends ListView<Row> {
         }
 
         private void say(Label label, Word word) {
-            label.textProperty().bind(saying.text(word));
+            label.textProperty().bind(saying.text(word).map(RowList::kept));
             label.getStyleClass().remove(DATA);
             if (word.key().isEmpty()) {
                 label.getStyleClass().add(DATA);

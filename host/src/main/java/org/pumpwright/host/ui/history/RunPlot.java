@@ -1,6 +1,5 @@
 package org.pumpwright.host.ui.history;
 
-import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
@@ -9,7 +8,6 @@ import javafx.beans.value.ObservableBooleanValue;
 import org.pumpwright.host.grade.Feature;
 import org.pumpwright.host.quantity.FlowRate;
 import org.pumpwright.host.quantity.UnitSystem;
-import org.pumpwright.host.trace.Leg;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.control.CurvePicture;
 import org.pumpwright.host.ui.control.LivePlot;
@@ -31,8 +29,7 @@ final class RunPlot {
         plot = new LivePlot(
                 saying.text("ui.history.volts"),
                 saying.text(Bindings.createObjectBinding(this::title, kind, saying.unitsProperty())));
-        plot.paletteProperty()
-                .bind(Bindings.createObjectBinding(() -> dark.get() ? Palette.DARK : Palette.LIGHT, dark));
+        plot.paletteProperty().bind(Palette.of(dark));
         model.shownProperty().addListener((observed, old, now) -> show());
         model.earlierProperty().addListener((observed, old, now) -> show());
         saying.unitsProperty().addListener((observed, old, now) -> show());
@@ -60,42 +57,11 @@ final class RunPlot {
         SweepView before =
                 model.earlierProperty().get().map(run -> run.sweep(kind.get())).orElse(SweepView.EMPTY);
         DoubleUnaryOperator shown = kind.get() == Feature.Kind.FLOW ? this::flow : value -> value;
-        plot.pictureProperty()
-                .set(new CurvePicture(
-                        now.band().stream()
-                                .map(each -> new CurvePicture.Band(
-                                        each.volts(),
-                                        shown.applyAsDouble(each.low()),
-                                        shown.applyAsDouble(each.mean()),
-                                        shown.applyAsDouble(each.high())))
-                                .toList(),
-                        dots(now, shown),
-                        java.util.Optional.empty(),
-                        dots(before, shown)));
+        plot.pictureProperty().set(CurvePicture.of(now, shown).over(CurvePicture.of(before, shown)));
     }
 
     private double flow(double m3PerSecond) {
         FlowRate flow = new FlowRate(Math.max(0, m3PerSecond));
         return saying.unitsProperty().get() == UnitSystem.US ? flow.gallonsPerMinute() : flow.litresPerMinute();
-    }
-
-    private static List<CurvePicture.Dot> dots(SweepView view, DoubleUnaryOperator shown) {
-        return view.dots().stream()
-                .map(each -> new CurvePicture.Dot(
-                        new CurvePicture.Spot(
-                                each.spot().volts(),
-                                shown.applyAsDouble(each.spot().flow())),
-                        shown.applyAsDouble(each.half()),
-                        way(each.leg()),
-                        CurvePicture.Standing.valueOf(each.lies().name())))
-                .toList();
-    }
-
-    private static CurvePicture.Way way(Leg leg) {
-        return switch (leg) {
-            case UP -> CurvePicture.Way.UP;
-            case DOWN -> CurvePicture.Way.DOWN;
-            case REPEAT -> CurvePicture.Way.AGAIN;
-        };
     }
 }

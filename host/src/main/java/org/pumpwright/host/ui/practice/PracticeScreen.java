@@ -1,20 +1,17 @@
 package org.pumpwright.host.ui.practice;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -30,6 +27,8 @@ import org.pumpwright.host.ui.control.ChoiceButton;
 import org.pumpwright.host.ui.control.PretenceSign;
 import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
+import org.pumpwright.host.ui.control.SweepPlot;
+import org.pumpwright.host.ui.control.WholeRows;
 import org.pumpwright.host.ui.work.PracticeModel;
 import org.pumpwright.host.ui.work.PracticeModel.Stage;
 import org.pumpwright.host.ui.work.RunModel;
@@ -38,22 +37,26 @@ import org.pumpwright.host.ui.work.Word;
 /** Simulated units to learn on: choose what is wrong or be surprised, test, guess, and be told. JavaFX thread only. */
 public final class PracticeScreen implements Screen {
     private static final int COLUMNS = 3;
+    private static final double HIGHEST_EMS = 6.5;
 
     private final Frame frame;
     private final Saying saying;
     private final PracticeModel model;
     private final RunModel run;
     private final VBox node = new VBox();
-    private final VBox stage = new VBox();
-    private final GridPane choices = grid(COLUMNS);
-    private final ScrollPane choicesPane = new ScrollPane(choices);
-    private final GridPane guesses = grid(2);
-    private final ScrollPane guessesPane = new ScrollPane(guesses);
+    private final HBox stage = new HBox();
+    private final WholeRows choices = new WholeRows(COLUMNS, HIGHEST_EMS);
+    private final WholeRows guesses = new WholeRows(2, HIGHEST_EMS);
     private final VBox answer = new VBox();
+    private final SweepPlot sweep;
     private final ObservableList<Action> actions = FXCollections.observableArrayList();
 
-    /** Practises with these runs. */
-    public PracticeScreen(Frame frame, PracticeModel model, RunModel run) {
+    /**
+     * Practises with these runs.
+     *
+     * @param dark whether the window is dark
+     */
+    public PracticeScreen(Frame frame, PracticeModel model, RunModel run, ObservableBooleanValue dark) {
         this.frame = frame;
         this.saying = frame.saying();
         this.model = model;
@@ -62,11 +65,9 @@ public final class PracticeScreen implements Screen {
         stage.getStyleClass().add("practice-stage");
         stage.setMinHeight(0);
         VBox.setVgrow(stage, Priority.ALWAYS);
-        for (ScrollPane pane : List.of(choicesPane, guessesPane)) {
-            pane.setFitToWidth(true);
-            pane.setMinHeight(0);
-            pane.setFocusTraversable(false);
-            VBox.setVgrow(pane, Priority.ALWAYS);
+        sweep = new SweepPlot(saying, run, dark);
+        for (Region each : List.of(choices, guesses, answer, sweep)) {
+            HBox.setHgrow(each, Priority.ALWAYS);
         }
         buildAnswer();
         node.getChildren().addAll(head(), stage);
@@ -124,57 +125,48 @@ public final class PracticeScreen implements Screen {
         VBox.setVgrow(rows, Priority.ALWAYS);
         answer.getChildren().addAll(line, label("heading", saying.text("ui.practice.giveaway")), rows);
         answer.setMinHeight(0);
-        VBox.setVgrow(answer, Priority.ALWAYS);
-    }
-
-    private static GridPane grid(int columns) {
-        GridPane grid = new GridPane();
-        grid.getStyleClass().add("choice-grid");
-        ColumnConstraints share = new ColumnConstraints();
-        share.setPercentWidth(100.0 / columns);
-        for (int i = 0; i < columns; i++) {
-            grid.getColumnConstraints().add(share);
-        }
-        return grid;
     }
 
     private void showFaults() {
-        fill(choices, COLUMNS, model.faults(), fault -> model.faultProperty().set(Optional.of(fault)));
-        List<Fault> faults = model.faults();
-        for (int i = 0; i < faults.size(); i++) {
-            Fault fault = faults.get(i);
-            ((ChoiceButton) choices.getChildren().get(i))
-                    .chosenProperty()
-                    .bind(model.faultProperty().map(now -> now.equals(Optional.of(fault))));
-        }
+        choices.show(model.faults().stream()
+                .map(fault -> {
+                    ChoiceButton button =
+                            button(fault, each -> model.faultProperty().set(Optional.of(each)));
+                    button.chosenProperty().bind(model.faultProperty().map(now -> now.equals(Optional.of(fault))));
+                    return button;
+                })
+                .toList());
     }
 
     private void showGuesses() {
-        fill(guesses, 2, model.quiz().guesses(), model::guess);
+        guesses.show(model.quiz().guesses().stream()
+                .map(fault -> button(fault, model::guess))
+                .toList());
     }
 
-    private void fill(GridPane grid, int columns, List<Fault> faults, Consumer<Fault> deed) {
-        List<ChoiceButton> buttons = new ArrayList<>();
-        for (Fault fault : faults) {
-            ChoiceButton button = new ChoiceButton(saying.text(PracticeModel.name(fault)), () -> deed.accept(fault));
-            button.setId("fault-" + fault.word());
-            buttons.add(button);
-        }
-        grid.getChildren().clear();
-        for (int i = 0; i < buttons.size(); i++) {
-            grid.add(buttons.get(i), i % columns, i / columns);
-        }
+    private ChoiceButton button(Fault fault, Consumer<Fault> deed) {
+        ChoiceButton button = new ChoiceButton(saying.text(PracticeModel.name(fault)), () -> deed.accept(fault));
+        button.setId("fault-" + fault.word());
+        return button;
     }
 
     private void show() {
         Stage now = model.stageProperty().get();
         switch (now) {
-            case CHOOSE, RUN -> stage.getChildren().setAll(choicesPane);
-            case GUESS -> stage.getChildren().setAll(guessesPane);
-            case ANSWER -> stage.getChildren().setAll(answer);
+            case CHOOSE, RUN -> stage.getChildren().setAll(choices);
+            case GUESS -> withSweep(guesses);
+            case ANSWER -> withSweep(answer);
         }
         choices.setDisable(now == Stage.RUN);
         addActions(now);
+    }
+
+    /** The sweep stands beside, where the run had one. */
+    private void withSweep(Region what) {
+        stage.getChildren().setAll(what);
+        if (!run.view().sweepProperty().get().dots().isEmpty()) {
+            stage.getChildren().add(sweep);
+        }
     }
 
     private void addActions(Stage now) {

@@ -18,10 +18,9 @@ import org.pumpwright.host.ui.Moment;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
 import org.pumpwright.host.ui.control.PretenceSign;
-import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
+import org.pumpwright.host.ui.control.TitledRows;
 import org.pumpwright.host.ui.work.ReadyModel;
-import org.pumpwright.host.ui.work.Row;
 import org.pumpwright.host.ui.work.RunModel;
 import org.pumpwright.host.ui.work.Word;
 import org.pumpwright.host.ui.work.WorkInHand;
@@ -48,8 +47,8 @@ public final class ReadyScreen implements Screen {
         unit = Bindings.createBooleanBinding(() -> work.orderProperty().get().isPresent(), work.orderProperty());
         node.getStyleClass().add("ready-screen");
         HBox lists = new HBox(
-                list("ui.ready.connect", model.connect(), "connect"),
-                list("ui.ready.checks", model.checks(), "checks"));
+                new TitledRows(saying, "ui.ready.connect", model.connect(), "connect"),
+                new TitledRows(saying, "ui.ready.checks", model.checks(), "checks"));
         lists.getStyleClass().add("columns");
         lists.setMinHeight(0);
         VBox.setVgrow(lists, Priority.ALWAYS);
@@ -69,11 +68,11 @@ public final class ReadyScreen implements Screen {
     }
 
     private static Word subject(WorkOrder order) {
-        return Word.of(
-                "ui.ready.subject",
-                order.model().title(),
-                WorkOrder.serialWord(order.serial()),
-                order.plan().title());
+        String model = order.model().title();
+        String plan = order.plan().title();
+        return order.serial().equals(WorkOrder.NO_PLATE)
+                ? Word.of("ui.ready.subject.no_plate", model, plan)
+                : Word.of("ui.ready.subject", model, order.serial(), plan);
     }
 
     private Node head() {
@@ -97,19 +96,6 @@ public final class ReadyScreen implements Screen {
         HBox head = new HBox(sign, words, new PretenceSign(saying, run.pretenceProperty()));
         head.getStyleClass().add("ready-head");
         return head;
-    }
-
-    private Node list(String key, ObservableList<Row> rows, String id) {
-        Label heading = new Label();
-        heading.getStyleClass().add("heading");
-        heading.textProperty().bind(saying.text(key));
-        RowList list = new RowList(saying, rows);
-        list.setId(id);
-        VBox.setVgrow(list, Priority.ALWAYS);
-        VBox column = new VBox(heading, list);
-        column.getStyleClass().addAll("column", "column-half");
-        HBox.setHgrow(column, Priority.ALWAYS);
-        return column;
     }
 
     private void addActions() {

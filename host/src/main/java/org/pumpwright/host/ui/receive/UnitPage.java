@@ -15,7 +15,6 @@ import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -24,6 +23,7 @@ import org.pumpwright.host.catalog.UnitModel;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.control.ChoiceButton;
 import org.pumpwright.host.ui.control.Sign;
+import org.pumpwright.host.ui.control.WholeRows;
 import org.pumpwright.host.ui.work.ComplaintChoice;
 import org.pumpwright.host.ui.work.Mark;
 import org.pumpwright.host.ui.work.Product;
@@ -33,11 +33,12 @@ import org.pumpwright.host.ui.work.Word;
 
 /** The page with everything that a unit can't be taken in without, in three columns. JavaFX thread only. */
 final class UnitPage extends HBox {
+    private static final double HIGHEST_EMS = 6;
+
     private final Saying saying;
     private final ReceiveModel model;
     private final RinsePrompt rinse;
-    private final VBox models = new VBox();
-    private final ScrollPane scroll = new ScrollPane(models);
+    private final WholeRows models = new WholeRows(1, HIGHEST_EMS);
     private final TextField claim;
 
     UnitPage(Saying saying, ReceiveModel model, RinsePrompt rinse) {
@@ -52,7 +53,7 @@ final class UnitPage extends HBox {
         getChildren().addAll(unitColumn(), paperColumn(), complaint);
         model.unit().shown().addListener((ListChangeListener<UnitModel>) change -> showModels());
         model.unit().modelProperty().addListener((observed, old, now) -> now.ifPresent(this::bringIntoSight));
-        scroll.viewportBoundsProperty()
+        models.viewportBoundsProperty()
                 .addListener((observed, old, now) ->
                         model.unit().modelProperty().get().ifPresent(this::bringIntoSight));
         showModels();
@@ -60,11 +61,10 @@ final class UnitPage extends HBox {
 
     /** The chosen model may have been chosen by the claim, far down the list. */
     private void bringIntoSight(UnitModel chosen) {
-        double room = models.getHeight() - scroll.getViewportBounds().getHeight();
-        Node button = models.lookup("#model-" + chosen.id());
-        if (button != null && room > 0) {
-            scroll.setVvalue(Math.min(1, button.getBoundsInParent().getMinY() / room));
-        }
+        models.choices().stream()
+                .filter(button -> button.getId().equals("model-" + chosen.id()))
+                .findFirst()
+                .ifPresent(models::bringIntoSight);
     }
 
     /** Whether what is scanned now is a claim number, because the cursor stands there. */
@@ -73,11 +73,7 @@ final class UnitPage extends HBox {
     }
 
     private Node unitColumn() {
-        models.getStyleClass().add("choices");
-        scroll.setFitToWidth(true);
-        scroll.setMinHeight(0);
-        scroll.setFocusTraversable(false);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
+        VBox.setVgrow(models, Priority.ALWAYS);
         TextField filter = field("filter", model.unit().filterProperty());
         filter.promptTextProperty().bind(saying.text("ui.receive.filter"));
         List<Node> products = new ArrayList<>();
@@ -94,7 +90,7 @@ final class UnitPage extends HBox {
                 "column-unit",
                 heading(saying.text("ui.receive.model")),
                 filter,
-                scroll,
+                models,
                 heading(saying.text("ui.receive.product")),
                 grid(products));
     }
@@ -114,6 +110,8 @@ final class UnitPage extends HBox {
                 heading(saying.text("ui.receive.technician")),
                 field("technician", model.technicians().nameProperty()));
         VBox which = new VBox(heading(saying.text("ui.receive.claim")), claim);
+        who.getStyleClass().add("under-heading");
+        which.getStyleClass().add("under-heading");
         HBox names = new HBox(who, which);
         names.getStyleClass().add("pair");
         return column(
@@ -158,15 +156,16 @@ final class UnitPage extends HBox {
     }
 
     private void showModels() {
-        models.getChildren().clear();
-        for (UnitModel each : model.unit().shown()) {
-            ChoiceButton button = new ChoiceButton(
-                    new SimpleObjectProperty<>(each.title()),
-                    () -> model.unit().modelProperty().set(Optional.of(each)));
-            button.setId("model-" + each.id());
-            button.getStyleClass().add("data");
-            button.chosenProperty().bind(model.unit().modelProperty().map(now -> now.equals(Optional.of(each))));
-            models.getChildren().add(button);
-        }
+        models.show(model.unit().shown().stream().map(this::button).toList());
+    }
+
+    private ChoiceButton button(UnitModel each) {
+        ChoiceButton button = new ChoiceButton(
+                new SimpleObjectProperty<>(each.title()),
+                () -> model.unit().modelProperty().set(Optional.of(each)));
+        button.setId("model-" + each.id());
+        button.getStyleClass().add("data");
+        button.chosenProperty().bind(model.unit().modelProperty().map(now -> now.equals(Optional.of(each))));
+        return button;
     }
 }

@@ -2,6 +2,7 @@ package org.pumpwright.host.ui.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
@@ -9,12 +10,10 @@ import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextBoundsType;
@@ -26,9 +25,10 @@ import org.pumpwright.host.ui.Moment;
 import org.pumpwright.host.ui.Prompt;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
-import org.pumpwright.host.ui.control.LivePlot;
 import org.pumpwright.host.ui.control.PretenceSign;
+import org.pumpwright.host.ui.control.ShownUnits;
 import org.pumpwright.host.ui.control.StripChart;
+import org.pumpwright.host.ui.control.SweepPlot;
 import org.pumpwright.host.ui.work.RunModel;
 import org.pumpwright.host.ui.work.WhyStopped;
 import org.pumpwright.host.ui.work.Word;
@@ -92,16 +92,10 @@ public final class RunScreen implements Screen {
         node.getStyleClass().add("run-screen");
         HBox top = new HBox(flow(), words());
         top.getStyleClass().add("run-top");
-        LivePlot plot = sweep.plot();
         StripChart chart = strip.chart();
-        Label legend = label("plot-legend", saying.text("ui.run.plot.legend"));
-        StackPane sweepBox = new StackPane(plot, legend);
-        sweepBox.getStyleClass().add("plot-box");
-        sweepBox.setMinSize(0, 0);
-        StackPane.setAlignment(legend, Pos.TOP_RIGHT);
-        HBox.setHgrow(sweepBox, Priority.ALWAYS);
+        HBox.setHgrow(sweep, Priority.ALWAYS);
         HBox.setHgrow(chart, Priority.ALWAYS);
-        HBox drawings = new HBox(sweepBox, chart);
+        HBox drawings = new HBox(sweep, chart);
         drawings.getStyleClass().add("run-drawings");
         drawings.setMinHeight(0);
         VBox.setVgrow(drawings, Priority.ALWAYS);
@@ -154,10 +148,10 @@ public final class RunScreen implements Screen {
     }
 
     private static Word subject(WorkOrder order) {
-        return Word.of(
-                "ui.run.subject",
-                WorkOrder.serialWord(order.serial()),
-                order.plan().title());
+        String plan = order.plan().title();
+        return order.serial().equals(WorkOrder.NO_PLATE)
+                ? Word.of("ui.run.subject.no_plate", plan)
+                : Word.of("ui.run.subject", order.serial(), plan);
     }
 
     private static Label label(String styleClass, ObservableValue<String> text) {
@@ -200,7 +194,8 @@ public final class RunScreen implements Screen {
         List<Action> answers = new ArrayList<>();
         question.answers().stream().limit(MOST_ANSWERS).forEach(answer -> {
             Action action = Action.of(
-                    saying.text(answerWord(answer)), () -> model.questions().answer(answer));
+                    saying.text(answerWord(answer)).map(RunScreen::capital),
+                    () -> model.questions().answer(answer));
             answers.add(answers.isEmpty() ? action.asNext() : action);
         });
         boolean pause = question.name().equals("pause");
@@ -212,16 +207,19 @@ public final class RunScreen implements Screen {
         return Word.stored(answer.word());
     }
 
+    /** Plans write their answers small; a key begins with a capital. */
+    private static String capital(String word) {
+        return word.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+
     private void askToEnd() {
-        frame.ask(Prompt.of(
+        frame.ask(new Prompt(
                 saying.text("ui.run.end.ask"),
                 saying.text("ui.run.end.text"),
-                Action.of(saying.text("ui.run.end"), model::end),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.of(saying.text("ui.run.go_on"), () -> {}).asNext()));
+                Optional.empty(),
+                Action.atTheEnds(
+                        Action.of(saying.text("ui.run.end"), model::end),
+                        Action.of(saying.text("ui.run.go_on"), () -> {}).asNext())));
     }
 
     private void askWhy() {

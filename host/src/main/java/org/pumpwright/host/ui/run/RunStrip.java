@@ -11,6 +11,7 @@ import javafx.scene.paint.Color;
 import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.control.Palette;
+import org.pumpwright.host.ui.control.ShownUnits;
 import org.pumpwright.host.ui.control.StripChart;
 import org.pumpwright.host.ui.control.StripLane;
 import org.pumpwright.host.ui.control.Stroke;
@@ -62,7 +63,7 @@ final class RunStrip {
                         (one, units) -> ShownUnits.pressure(one.pascals(), units),
                         (value, units) -> ShownUnits.fixed(units == UnitSystem.US ? "%.1f " : "%.0f ", value)
                                 + ShownUnits.pressure(units))));
-        chart.paletteProperty().bind(dark.map(now -> now ? Palette.DARK : Palette.LIGHT));
+        chart.paletteProperty().bind(Palette.of(dark));
         model.view().stripSizeProperty().addListener((observed, old, now) -> follow());
         saying.unitsProperty().addListener((observed, old, now) -> anew());
         anew();

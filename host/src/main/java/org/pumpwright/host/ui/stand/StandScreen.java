@@ -119,15 +119,13 @@ public final class StandScreen implements Screen {
             care.tryBoard();
             return;
         }
-        frame.ask(Prompt.of(
+        frame.ask(new Prompt(
                 saying.text("ui.stand.try.ask"),
                 saying.text("ui.stand.try.caution"),
-                Action.of(saying.text("ui.stand.try.begin"), care::tryBoard),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.nothing(),
-                Action.of(saying.text("ui.cancel"), () -> {})));
+                Optional.empty(),
+                Action.atTheEnds(
+                        Action.of(saying.text("ui.stand.try.begin"), care::tryBoard),
+                        Action.of(saying.text("ui.cancel"), () -> {}))));
     }
 
     private void askWhichStand() {

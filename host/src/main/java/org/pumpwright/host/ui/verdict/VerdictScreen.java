@@ -22,8 +22,8 @@ import org.pumpwright.host.ui.OtherPapers;
 import org.pumpwright.host.ui.Saying;
 import org.pumpwright.host.ui.Screen;
 import org.pumpwright.host.ui.control.PretenceSign;
-import org.pumpwright.host.ui.control.RowList;
 import org.pumpwright.host.ui.control.Sign;
+import org.pumpwright.host.ui.control.TitledRows;
 import org.pumpwright.host.ui.control.VerdictBoard;
 import org.pumpwright.host.ui.work.Mark;
 import org.pumpwright.host.ui.work.Row;
@@ -64,8 +64,9 @@ public final class VerdictScreen implements Screen {
         Label subject = label("subject", saying.text(model.subjectProperty()));
         subject.getStyleClass().add("data");
         Label meaning = label("verdict-meaning", saying.text(model.meaningProperty()));
-        HBox lists =
-                new HBox(list("ui.verdict.why", model.why(), "why"), list("ui.verdict.next", model.next(), "next"));
+        HBox lists = new HBox(
+                new TitledRows(saying, "ui.verdict.why", model.why(), "why"),
+                new TitledRows(saying, "ui.verdict.next", model.next(), "next"));
         lists.getStyleClass().addAll("columns", "verdict-lists");
         VBox.setVgrow(lists, Priority.ALWAYS);
         HBox.setHgrow(subject, Priority.ALWAYS);
@@ -125,17 +126,6 @@ public final class VerdictScreen implements Screen {
         label.setMinHeight(Region.USE_PREF_SIZE);
         label.textProperty().bind(text);
         return label;
-    }
-
-    private Node list(String key, ObservableList<Row> rows, String id) {
-        Label heading = label("heading", saying.text(key));
-        RowList list = new RowList(saying, rows);
-        list.setId(id);
-        VBox.setVgrow(list, Priority.ALWAYS);
-        VBox column = new VBox(heading, list);
-        column.getStyleClass().addAll("column", "column-half");
-        HBox.setHgrow(column, Priority.ALWAYS);
-        return column;
     }
 
     private void addActions(Optional<Consumer<String>> history) {

@@ -99,11 +99,7 @@ public final class BucketModel {
                     return desk.keep(done, done.sheet().of(plate, who), stand.id(), units);
                 },
                 this::done);
-        if (job.runningProperty().get()) {
-            job.runningProperty().addListener((observed, old, going) -> over(press, now));
-        } else {
-            over(press, now);
-        }
+        job.afterwards(() -> over(press, now));
     }
 
     private BucketGuide.Order order(StandDescription stand, BucketBench on, BucketPlan by) {

@@ -41,13 +41,6 @@ public final class BucketPaperDesk {
 
     /** Opens the certificate for machines, which was made with the record. */
     public void openCertificate(BucketDesk.Kept test) {
-        background.run(
-                () -> {
-                    opener.open(test.papers().certificate());
-                    return true;
-                },
-                opened -> {},
-                failure -> background.trouble(
-                        Trouble.named("paper", test.papers().certificate().toString())));
+        PaperWork.open(background, opener, test.papers().certificate());
     }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.pumpwright.host.app.OrderException;
-import org.pumpwright.host.app.claim.ClaimPaperDesk;
 import org.pumpwright.host.app.claim.DeskOfShop;
 import org.pumpwright.host.app.claim.PacketDesk;
 import org.pumpwright.host.datafile.DataFileException;
@@ -29,12 +28,12 @@ public final class ClaimPaperwork {
     }
 
     /** Makes a paper and shows it. */
-    public void show(ClaimPaperDesk.Which which, PacketDesk.Wishes wishes) {
+    public void show(PacketDesk.Which which, PacketDesk.Wishes wishes) {
         String claim = model.number();
         model.busy(true);
         background.run(
                 () -> {
-                    Path paper = desk.papers().make(claim, which, wishes, folder);
+                    Path paper = desk.packets().make(claim, which, wishes, folder);
                     opener.open(paper);
                     return paper;
                 },
@@ -83,13 +82,7 @@ public final class ClaimPaperwork {
     }
 
     private void open(Path what) {
-        background.run(
-                () -> {
-                    opener.open(what);
-                    return what;
-                },
-                opened -> {},
-                failure -> background.trouble(Trouble.named("paper", what.toString())));
+        PaperWork.open(background, opener, what);
     }
 
     /** The packet that was made last; empty when there is none of this claim. */

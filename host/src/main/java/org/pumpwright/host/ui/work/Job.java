@@ -5,7 +5,7 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import org.jspecify.annotations.Nullable;
 
-/** Work that goes on beside the window. Thread-safe, but for {@link #runningProperty}: JavaFX thread only. */
+/** Work that goes on beside the window. Thread-safe, but for {@link #runningProperty} and {@link #afterwards}: JavaFX thread only. */
 public final class Job {
     private final ReadOnlyBooleanWrapper running = new ReadOnlyBooleanWrapper(true);
     private final CountDownLatch over = new CountDownLatch(1);
@@ -17,6 +17,15 @@ public final class Job {
     /** True until its result, or its failure, was handed to the screen. */
     public ReadOnlyBooleanProperty runningProperty() {
         return running.getReadOnlyProperty();
+    }
+
+    /** Has this done when its result was handed to the screen; at once when it was already. JavaFX thread only. */
+    void afterwards(Runnable last) {
+        if (running.get()) {
+            running.addListener((observed, old, now) -> last.run());
+        } else {
+            last.run();
+        }
     }
 
     /** Interrupts the work, or keeps it from beginning. What it would have handed to the screen is dropped. */

@@ -67,6 +67,17 @@ final class PaperWork {
         }
     }
 
+    /** Opens what is there already. */
+    static void open(Background background, Opener opener, Path file) {
+        background.run(
+                () -> {
+                    opener.open(file);
+                    return file;
+                },
+                opened -> {},
+                failure -> background.trouble(Trouble.named("paper", file.toString())));
+    }
+
     /** Which paper was opened. */
     static Word opened(Path file) {
         return Word.of("ui.verdict.opened", file.getFileName());

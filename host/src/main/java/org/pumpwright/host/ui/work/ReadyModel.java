@@ -126,11 +126,7 @@ public final class ReadyModel {
         StopButton button = new StopButton();
         StopPress.Registration stopping = stop.register(button);
         Job job = watch.aside(() -> checkUp(description, reach, kind, today, button), this::checked);
-        if (job.runningProperty().get()) {
-            job.runningProperty().addListener((observed, old, now) -> over(stopping));
-        } else {
-            over(stopping);
-        }
+        job.afterwards(() -> over(stopping));
     }
 
     private StandCheckUp.Finding checkUp(

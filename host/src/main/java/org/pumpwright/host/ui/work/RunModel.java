@@ -106,11 +106,7 @@ public final class RunModel {
         StopButton button = new StopButton();
         StopPress.Registration stopping = stop.register(button);
         Job job = watch.aside(() -> acceptance.carryOut(whole, feed, button, person), this::over);
-        if (job.runningProperty().get()) {
-            job.runningProperty().addListener((observed, old, now) -> ended(stopping));
-        } else {
-            ended(stopping);
-        }
+        job.afterwards(() -> ended(stopping));
     }
 
     private void clear(Word first) {

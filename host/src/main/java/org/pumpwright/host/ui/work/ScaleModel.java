@@ -91,7 +91,7 @@ public final class ScaleModel {
                     }
                 },
                 kilograms -> showed(scale, grams(kilograms * 1000)),
-                failure -> showed(scale, Word.asIs(String.valueOf(failure.getMessage()))));
+                failure -> showed(scale, Word.stored(String.valueOf(failure.getMessage()))));
     }
 
     private void showed(OnLine scale, Word what) {

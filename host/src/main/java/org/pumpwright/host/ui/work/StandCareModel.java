@@ -178,11 +178,7 @@ public final class StandCareModel {
     }
 
     private void follow(Job job) {
-        if (job.runningProperty().get()) {
-            job.runningProperty().addListener((observed, old, now) -> over());
-        } else {
-            over();
-        }
+        job.afterwards(this::over);
     }
 
     private void over() {

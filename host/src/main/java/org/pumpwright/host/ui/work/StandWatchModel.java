@@ -140,11 +140,7 @@ public final class StandWatchModel {
                     return work.call();
                 },
                 done);
-        if (own.runningProperty().get()) {
-            own.runningProperty().addListener((observed, old, now) -> resume());
-        } else {
-            resume();
-        }
+        own.afterwards(this::resume);
         return own;
     }
 

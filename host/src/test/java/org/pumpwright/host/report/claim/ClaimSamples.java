@@ -61,21 +61,7 @@ final class ClaimSamples {
     private ClaimSamples() {}
 
     static RunRecord withIntake(RunRecord run, Intake intake) {
-        return new RunRecord(
-                run.id(),
-                run.startedAt(),
-                run.software(),
-                run.subject(),
-                run.stand(),
-                run.conditions(),
-                run.plan(),
-                run.curve(),
-                run.ending(),
-                run.grade(),
-                run.trace(),
-                intake,
-                run.rules(),
-                run.regradedFrom());
+        return run.told(run.subject(), intake);
     }
 
     /** The same run a day later. */

@@ -7,63 +7,48 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
 import org.pumpwright.host.app.bucket.BucketGuide;
 import org.pumpwright.host.app.paper.PaperDesk;
+import org.pumpwright.host.bench.WatchedPlant;
 import org.pumpwright.host.catalog.UnitKind;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.simulated.SimulatedBoard;
 import org.pumpwright.host.stand.simulated.SimulatedLine;
 import org.pumpwright.host.stand.wire.Line;
 import org.pumpwright.host.stand.wire.WireTiming;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
-import org.pumpwright.host.ui.WindowTest;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.BucketDesk;
 import org.pumpwright.host.ui.work.BucketModel;
 import org.pumpwright.host.ui.work.BucketPaperDesk;
 import org.pumpwright.host.ui.work.BucketStep;
 import org.pumpwright.host.ui.work.ScaleModel;
-import org.pumpwright.host.ui.work.StandWatchModel;
 
 /** A bucket test with a scale on a serial line, on a simulated board behind what the program takes for the stand's port. */
-final class BucketScaleTest extends WindowTest {
+final class BucketScaleTest extends FramedTest {
     private static final String STEADY = "ST,GS,    912.0 g";
 
-    @TempDir
-    Path records;
-
-    private BenchWindow window;
     private BucketModel model;
-    private StandWatchModel watch;
-    private Background background;
     private volatile String said = STEADY;
     private volatile boolean plugged = true;
     private volatile SimulatedLine line;
     private volatile String opened = "";
+    private final WatchedPlant plant =
+            new WatchedPlant(PracticeUnit.healthy(UnitKind.PUMP_12V, 1).plant());
 
     @BeforeEach
     void build() throws Exception {
-        BenchServices services = services(records);
         var description = services.shelf().stand("serial");
         Stands stands = new Stands(WireTiming.STANDARD, (port, baud) -> {
-            var plant = PracticeUnit.healthy(UnitKind.PUMP_12V, 1).plant();
             line = new SimulatedLine(new SimulatedBoard(plant, description.channels()), 10);
             return line;
         });
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            watch = new StandWatchModel(background, stands, CLOCK);
-            watch.choose(description, Optional.of("/dev/ttyACM0"));
-            window = frame(watch.ticks());
+        open(stands, description, Optional.of("/dev/ttyACM0"), () -> {
             Path benches = services.home().resolve("fixtures/buckets");
             model = new BucketModel(
                     background,
@@ -84,7 +69,6 @@ final class BucketScaleTest extends WindowTest {
             window.add(new BucketScreen(window, model, papers, window.darkProperty()));
             return true;
         });
-        show(window.scene(), 1280, 800);
         until(() -> model.setUp().benchProperty().get().isPresent());
     }
 
@@ -96,14 +80,21 @@ final class BucketScaleTest extends WindowTest {
         return new TalkingScale(() -> said);
     }
 
-    @AfterEach
-    void close() throws Exception {
+    @Test
+    void aStopBeforeTheStandIsEvenReachedIsNotLost() throws Exception {
         onScreen(() -> {
-            watch.stop();
-            background.close();
-            window.close();
+            press(window.scene(), KeyCode.F1);
+            press(window.scene(), KeyCode.ESCAPE);
             return true;
         });
+        until(() -> window.scene().lookup("#banner").isVisible());
+        until(() -> model.stepProperty().get() == BucketStep.PLAN);
+
+        assertThat(plant.wasClosed()).isFalse();
+        assertThat(onScreen(() -> model.resultProperty().get())).isEmpty();
+        press(KeyCode.F8);
+        press(KeyCode.F3);
+        assertThat(onScreen(() -> model.setUp().planProperty().get().duties())).hasSize(5);
     }
 
     @Test
@@ -208,12 +199,5 @@ final class BucketScaleTest extends WindowTest {
 
     private void at(BucketStep step) throws Exception {
         until(() -> model.stepProperty().get() == step);
-    }
-
-    private void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
     }
 }

@@ -11,36 +11,24 @@ import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.bucket.BucketGuide;
 import org.pumpwright.host.app.paper.PaperDesk;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
-import org.pumpwright.host.ui.WindowTest;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.BucketDesk;
 import org.pumpwright.host.ui.work.BucketModel;
 import org.pumpwright.host.ui.work.BucketPaperDesk;
 import org.pumpwright.host.ui.work.BucketStep;
 import org.pumpwright.host.ui.work.Mark;
 import org.pumpwright.host.ui.work.ScaleModel;
-import org.pumpwright.host.ui.work.StandWatchModel;
 
 /** A bucket test through the window, on the simulated bucket, by the keys alone. */
-final class BucketScreenTest extends WindowTest {
-    @TempDir
-    Path records;
-
+final class BucketScreenTest extends FramedTest {
     private final List<Path> opened = new ArrayList<>();
-    private BenchWindow window;
     private BucketModel model;
-    private StandWatchModel watch;
-    private Background background;
 
     @BeforeEach
     void build() throws Exception {
@@ -48,16 +36,8 @@ final class BucketScreenTest extends WindowTest {
     }
 
     private void build(double pace) throws Exception {
-        if (window != null) {
-            close();
-        }
-        BenchServices services = services(records);
         var description = services.shelf().stand("simulated");
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            watch = new StandWatchModel(background, services.stands(), CLOCK);
-            watch.choose(description, Optional.empty());
-            window = frame(watch.ticks());
+        open(services.stands(), description, Optional.empty(), () -> {
             model = new BucketModel(
                     background,
                     watch,
@@ -77,25 +57,7 @@ final class BucketScreenTest extends WindowTest {
             window.add(new BucketScreen(window, model, papers, window.darkProperty()));
             return true;
         });
-        show(window.scene(), 1280, 800);
         until(() -> model.setUp().benchProperty().get().isPresent());
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            watch.stop();
-            background.close();
-            window.close();
-            return true;
-        });
-    }
-
-    private void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
     }
 
     private void at(BucketStep step) throws Exception {

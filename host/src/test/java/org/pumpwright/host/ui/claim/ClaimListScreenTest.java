@@ -41,7 +41,7 @@ final class ClaimListScreenTest extends DeskWindow {
         assertThat(lines())
                 .containsExactly(
                         "Shop: rinse the unit and note it", "Stand: test the unit", "Shop: rinse the unit and note it");
-        assertThat(said("claim-headline")).isEqualTo("Claims: 3. The desk's move: 0");
+        assertThat(said("claim-headline")).isEqualTo("3 claims. Waiting for the desk: 0");
         looksGood("claim-list");
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.pumpwright.host.claim.Category;
 import org.pumpwright.host.claim.CoverageDecision.Outcome;
 import org.pumpwright.host.claim.Photo;
+import org.pumpwright.host.text.Language;
 import org.pumpwright.host.ui.Moment;
 
 /** A claim from its first look to its packet, through the window. */
@@ -24,6 +25,22 @@ final class ClaimScreenTest extends DeskWindow {
                         .toList()))
                 .contains("Rule: coverage/example-2026.yaml:7");
         looksGood("claim-new");
+    }
+
+    @Test
+    void theCautionsOfTheExampleAreSaidInTheWindowsLanguage() throws Exception {
+        openExample();
+        onScreen(() -> {
+            window.saying().languageProperty().set(Language.ES);
+            return true;
+        });
+        assertThat(onScreen(() -> model.standing().stream()
+                        .filter(row -> row.name().key().equals("ui.claim.caution"))
+                        .map(row -> window.saying().now(row.finding()))
+                        .toList()))
+                .hasSizeGreaterThan(4)
+                .anyMatch(said -> said.startsWith("Que nunca se junte con soluciones de nitrato de calcio"))
+                .noneMatch(said -> said.contains(" the "));
     }
 
     @Test
@@ -95,6 +112,8 @@ final class ClaimScreenTest extends DeskWindow {
         lookAt("EX-1001");
         press(KeyCode.F1);
         fire("outcome-APPROVE");
+        assertThat(said("claim-need")).startsWith("The rules ask for more first: photo of the connector");
+        fire("outcome-GOODWILL");
         type("decision-reason", "worn early");
         type("decision-signer", "terry  tester");
         assertThat(said("claim-need")).startsWith("terry  tester tested this unit");
@@ -104,8 +123,6 @@ final class ClaimScreenTest extends DeskWindow {
         type("decision-amount", "1,200");
         assertThat(said("claim-need")).startsWith("Write the amount like");
         type("decision-amount", "1200");
-        assertThat(said("claim-need")).startsWith("The rules ask for more first");
-        fire("outcome-GOODWILL");
         assertThat(said("claim-need")).isEqualTo("Above this value two persons sign.");
         type("decision-second", "Lee Chief");
         assertThat(said("claim-need")).isEmpty();

@@ -12,52 +12,36 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Labeled;
-import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.claim.DeskOfShop;
 import org.pumpwright.host.app.paper.PaperDesk;
 import org.pumpwright.host.claim.ClaimFile;
 import org.pumpwright.host.claim.IntakeSheetFile;
 import org.pumpwright.host.text.Language;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
-import org.pumpwright.host.ui.WindowTest;
 import org.pumpwright.host.ui.history.HistoryScreen;
 import org.pumpwright.host.ui.history.RunsOnRecord;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.ClaimModel;
 import org.pumpwright.host.ui.work.ClaimView;
 import org.pumpwright.host.ui.work.HistoryModel;
 
 /** The warranty desk in a window of its own, with records in a folder of the test's; every unit and every name is invented. */
-abstract class DeskWindow extends WindowTest {
+abstract class DeskWindow extends FramedTest {
     static final String SERIAL = "DP-2512-0417";
 
-    @TempDir
-    Path records;
-
     final List<Path> opened = new ArrayList<>();
-    BenchServices services;
-    BenchWindow window;
     ClaimModel model;
     HistoryModel history;
     DeskOfShop desk;
-    private Background background;
 
     @BeforeEach
     void build() throws Exception {
-        services = services(records);
         desk = new DeskOfShop(services.book(), services.home().resolve("fixtures"), records, CLOCK);
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            window = frame();
+        open(() -> {
             history = new HistoryModel(
                     background,
                     services.book(),
@@ -70,58 +54,10 @@ abstract class DeskWindow extends WindowTest {
             window.add(new HistoryScreen(window, history, window.darkProperty()));
             return true;
         });
-        show(window.scene(), 1280, 800);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            background.close();
-            window.close();
-            return true;
-        });
-        services.book().close();
-    }
-
-    final void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
-    }
-
-    final void scan(String text) throws Exception {
-        onScreen(() -> {
-            scan(window.scene(), text);
-            return true;
-        });
-    }
-
-    final void select(String list, int line) throws Exception {
-        onScreen(() -> {
-            ((ListView<?>) window.scene().lookup("#" + list))
-                    .getSelectionModel()
-                    .select(line);
-            return true;
-        });
-    }
-
-    final void type(String field, String text) throws Exception {
-        onScreen(() -> {
-            ((TextField) window.scene().lookup("#" + field)).setText(text);
-            return true;
-        });
     }
 
     final String typed(String field) throws Exception {
         return onScreen(() -> ((TextField) window.scene().lookup("#" + field)).getText());
-    }
-
-    final void fire(String id) throws Exception {
-        onScreen(() -> {
-            button(window.scene(), id).fire();
-            return true;
-        });
     }
 
     final boolean off(String id) throws Exception {

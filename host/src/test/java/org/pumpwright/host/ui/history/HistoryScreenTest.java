@@ -6,13 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.paper.PaperDesk;
 import org.pumpwright.host.app.record.RecordBook;
 import org.pumpwright.host.app.record.StoreChoice;
@@ -20,36 +16,20 @@ import org.pumpwright.host.quantity.UnitSystem;
 import org.pumpwright.host.record.BucketRecord;
 import org.pumpwright.host.record.sql.OwnPostgresql;
 import org.pumpwright.host.text.Language;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.PaperText;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
-import org.pumpwright.host.ui.WindowTest;
 import org.pumpwright.host.ui.work.AskedVerdict;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.HistoryModel;
 
 /** What is on record, through the window. */
-final class HistoryScreenTest extends WindowTest {
-    @TempDir
-    Path records;
-
+final class HistoryScreenTest extends FramedTest {
     private final List<Path> opened = new ArrayList<>();
-    private BenchWindow window;
     private HistoryModel model;
-    private Background background;
-    private BenchServices services;
 
-    @BeforeEach
-    void build() {
-        services = services(records);
-    }
-
-    private void open(RecordBook book) throws Exception {
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            window = frame();
+    private void openOn(RecordBook book) throws Exception {
+        open(() -> {
             model = new HistoryModel(
                     background,
                     book,
@@ -60,33 +40,6 @@ final class HistoryScreenTest extends WindowTest {
             window.add(new HistoryScreen(window, model, window.darkProperty()));
             return true;
         });
-        show(window.scene(), 1280, 800);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        services.book().close();
-        onScreen(() -> {
-            background.close();
-            window.close();
-            return true;
-        });
-    }
-
-    private void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
-    }
-
-    private void select(String list, int line) throws Exception {
-        onScreen(() -> {
-            ((ListView<?>) window.scene().lookup("#" + list))
-                    .getSelectionModel()
-                    .select(line);
-            return true;
-        });
     }
 
     @Test
@@ -94,7 +47,7 @@ final class HistoryScreenTest extends WindowTest {
         RunsOnRecord.add(services, "DP-2512-0417", "slip", Optional.of("EX-1001"), 0);
         RunsOnRecord.add(services, "DP-2512-0417", "healthy", Optional.of("EX-1001"), 2);
         RunsOnRecord.add(services, "DP-2601-0033", "healthy", Optional.empty(), 3);
-        open(services.book());
+        openOn(services.book());
         until(() -> model.search().rows().size() == 3);
         assertThat(onScreen(() -> SpokenTexts.deaf(window))).isEmpty();
         assertThat(ScreenPictures.of(this, window, "history-list")).isEmpty();
@@ -140,7 +93,7 @@ final class HistoryScreenTest extends WindowTest {
     @Test
     void theRunHasItsPapersInTheWordsAndUnitsOfTheWindow() throws Exception {
         RunsOnRecord.add(services, "DP-2512-0417", "slip", Optional.empty(), 0);
-        open(services.book());
+        openOn(services.book());
         onScreen(() -> {
             window.saying().languageProperty().set(Language.ES);
             window.saying().unitsProperty().set(UnitSystem.METRIC);
@@ -170,7 +123,7 @@ final class HistoryScreenTest extends WindowTest {
     @Test
     void aBucketTestHasItsReportAndTheLabelOfItsMeter() throws Exception {
         BucketRecord test = RunsOnRecord.addBucketTest(services);
-        open(services.book());
+        openOn(services.book());
         until(() -> model.search().rows().size() == 1);
         select("history-list", 0);
         press(KeyCode.F1);
@@ -194,7 +147,7 @@ final class HistoryScreenTest extends WindowTest {
     @Test
     void aRunThatDoesNotCountHasNoLabelAndTheBannerSaysWhy() throws Exception {
         RunsOnRecord.add(services, "DP-1", "low-supply", Optional.empty(), 0);
-        open(services.book());
+        openOn(services.book());
         until(() -> model.search().rows().size() == 1);
         select("history-list", 0);
         press(KeyCode.F1);
@@ -210,7 +163,7 @@ final class HistoryScreenTest extends WindowTest {
     void verdictAndDaysNarrowTheListDown() throws Exception {
         RunsOnRecord.add(services, "DP-1", "slip", Optional.empty(), 0);
         RunsOnRecord.add(services, "DP-2", "healthy", Optional.empty(), 1);
-        open(services.book());
+        openOn(services.book());
         until(() -> model.search().rows().size() == 2);
         press(KeyCode.F2);
         until(() -> model.search().rows().size() == 1);
@@ -239,7 +192,7 @@ final class HistoryScreenTest extends WindowTest {
             RunsOnRecord.add(services, "DP-1", "healthy", Optional.empty(), 0);
             // Put on record once more, in the server.
             RunsOnRecord.addAgain(book, records);
-            open(book);
+            openOn(book);
             until(() -> model.search().rows().size() == 1);
             // Not asked to end: it would wait for whoever still reads.
             server.kill();

@@ -7,26 +7,20 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import javafx.scene.control.Labeled;
-import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.claim.DeskOfShop;
 import org.pumpwright.host.app.record.RecentTechnicians;
 import org.pumpwright.host.claim.ClaimFile;
 import org.pumpwright.host.claim.IntakeSheetFile;
 import org.pumpwright.host.claim.Waiver;
 import org.pumpwright.host.grade.Handling;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
-import org.pumpwright.host.ui.WindowTest;
 import org.pumpwright.host.ui.history.RunsOnRecord;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.ClaimInHand.State;
 import org.pumpwright.host.ui.work.DeskClaims;
 import org.pumpwright.host.ui.work.Product;
@@ -37,29 +31,20 @@ import org.pumpwright.host.ui.work.WorkInHand;
 import org.pumpwright.host.ui.work.WorkOrder;
 
 /** A unit comes in for a claim at the desk of the shop; every unit and every name here is invented. */
-final class ReceiveScreenTest extends WindowTest {
+final class ReceiveScreenTest extends FramedTest {
     private static final String CLAIM = "EX-1001";
 
-    @TempDir
-    Path records;
-
     private final WorkInHand work = new WorkInHand();
-    private BenchServices services;
     private DeskOfShop desk;
-    private BenchWindow window;
     private ReceiveModel model;
-    private Background background;
 
     @BeforeEach
     void build() throws Exception {
-        services = services(records);
         desk = new DeskOfShop(services.book(), services.home().resolve("fixtures"), records, CLOCK);
         Path sheet = services.home().resolve("fixtures/claims/example-sheet.yaml");
         desk.desk().open(IntakeSheetFile.read(sheet, OffsetDateTime.now(CLOCK)));
         RunsOnRecord.add(services, "AB-1", "healthy", Optional.empty(), 0);
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            window = frame();
+        open(() -> {
             model = new ReceiveModel(
                     background,
                     services.shelf(),
@@ -69,19 +54,8 @@ final class ReceiveScreenTest extends WindowTest {
             window.add(new ReceiveScreen(window, model));
             return true;
         });
-        show(window.scene(), 1280, 800);
         until(() -> window.scene().lookup("#model-demo-pump") != null
                 && !model.technicians().recent().isEmpty());
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            background.close();
-            window.close();
-            return true;
-        });
-        services.book().close();
     }
 
     @Test
@@ -191,33 +165,5 @@ final class ReceiveScreenTest extends WindowTest {
 
     private ClaimFile claim() throws Exception {
         return desk.arrivals().find(CLAIM).orElseThrow();
-    }
-
-    private void scan(String text) throws Exception {
-        onScreen(() -> {
-            scan(window.scene(), text);
-            return true;
-        });
-    }
-
-    private void fire(String id) throws Exception {
-        onScreen(() -> {
-            button(window.scene(), id).fire();
-            return true;
-        });
-    }
-
-    private void type(String field, String text) throws Exception {
-        onScreen(() -> {
-            ((TextField) window.scene().lookup("#" + field)).setText(text);
-            return true;
-        });
-    }
-
-    private void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
     }
 }

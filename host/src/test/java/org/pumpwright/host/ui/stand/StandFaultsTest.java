@@ -2,76 +2,38 @@ package org.pumpwright.host.ui.stand;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.PracticeUnit;
 import org.pumpwright.host.app.Stands;
+import org.pumpwright.host.bench.WatchedPlant;
 import org.pumpwright.host.catalog.UnitKind;
-import org.pumpwright.host.plant.Plant;
-import org.pumpwright.host.plant.PlantReading;
 import org.pumpwright.host.stand.StandException;
 import org.pumpwright.host.stand.simulated.SimulatedBoard;
 import org.pumpwright.host.stand.simulated.SimulatedLine;
 import org.pumpwright.host.stand.wire.WireTiming;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.ScreenPictures;
-import org.pumpwright.host.ui.WindowTest;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.LinkState;
 import org.pumpwright.host.ui.work.Mark;
 import org.pumpwright.host.ui.work.StandCareModel;
-import org.pumpwright.host.ui.work.StandWatchModel;
 
 /** STOP, and a pulled plug, while the stand is looked after: on a simulated board behind what the program takes for a serial port. */
-final class StandFaultsTest extends WindowTest {
-    @TempDir
-    Path records;
-
-    private BenchWindow window;
-    private Background background;
-    private StandWatchModel watch;
+final class StandFaultsTest extends FramedTest {
     private StandCareModel care;
-    private final Contactor contactor =
-            new Contactor(PracticeUnit.healthy(UnitKind.PUMP_12V, 1).plant());
+    private final WatchedPlant plant =
+            new WatchedPlant(PracticeUnit.healthy(UnitKind.PUMP_12V, 1).plant());
     private volatile double pace = 1;
     private volatile boolean plugged = true;
     private volatile SimulatedLine line;
 
-    /** What hangs on the stand, and what the board did to it last. */
-    private static final class Contactor implements Plant {
-        private final Plant unit;
-        private volatile boolean closed;
-        private volatile boolean wasClosed;
-        private volatile boolean driven;
-
-        Contactor(Plant unit) {
-            this.unit = unit;
-        }
-
-        @Override
-        public PlantReading step(double seconds, double[] duties, boolean contactorClosed) {
-            closed = contactorClosed;
-            wasClosed |= contactorClosed;
-            driven = false;
-            for (double duty : duties) {
-                driven |= duty > 0;
-            }
-            return unit.step(seconds, duties, contactorClosed);
-        }
-    }
-
     @BeforeEach
     void build() throws Exception {
-        BenchServices services = services(records);
         var description = services.shelf().stand("serial");
-        SimulatedBoard board = new SimulatedBoard(contactor, description.channels());
+        SimulatedBoard board = new SimulatedBoard(plant, description.channels());
         Stands stands = new Stands(WireTiming.STANDARD, (port, baud) -> {
             if (!plugged) {
                 throw new StandException(StandException.Trouble.NO_PORT, port, port + ": there is no such port.");
@@ -79,24 +41,9 @@ final class StandFaultsTest extends WindowTest {
             line = new SimulatedLine(board, pace);
             return line;
         });
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            watch = new StandWatchModel(background, stands, CLOCK);
-            watch.choose(description, Optional.of("/dev/ttyUSB0"));
-            window = frame(watch.ticks());
+        open(stands, description, Optional.of("/dev/ttyUSB0"), () -> {
             care = new StandCareModel(background, watch, stands, services.shelf(), window.stop(), CLOCK);
             window.add(new StandScreen(window, watch, care));
-            return true;
-        });
-        show(window.scene(), 1280, 800);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            watch.stop();
-            background.close();
-            window.close();
             return true;
         });
     }
@@ -104,7 +51,7 @@ final class StandFaultsTest extends WindowTest {
     @Test
     void stopEndsTheSelfCheckAtOnceAndTheBoardIsSafe() throws Exception {
         press(KeyCode.F2);
-        until(() -> contactor.closed && care.shareProperty().get() > 0.2);
+        until(() -> plant.closed() && care.shareProperty().get() > 0.2);
         stopEndsItSafe();
         assertThat(onScreen(() -> care.shareProperty().get())).isLessThan(1);
         assertThat(ScreenPictures.of(this, window, "stand-stopped")).isEmpty();
@@ -114,7 +61,7 @@ final class StandFaultsTest extends WindowTest {
     void theSelfCheckShowsHowFarItIsAndThatThePowerIsOn() throws Exception {
         pace = 0.2;
         press(KeyCode.F2);
-        until(() -> contactor.closed && care.shareProperty().get() > 0.1);
+        until(() -> plant.closed() && care.shareProperty().get() > 0.1);
         assertThat(onScreen(() -> window.scene().lookup("#stand-progress").isVisible()))
                 .isTrue();
         assertThat(onScreen(() -> watch.ticks().get(3).mark())).isEqualTo(Mark.WATCH);
@@ -125,7 +72,7 @@ final class StandFaultsTest extends WindowTest {
     void stopEndsTheTrialOfTheBoardAtOnceAndTheBoardIsSafe() throws Exception {
         press(KeyCode.F4);
         press(KeyCode.F1);
-        until(() -> contactor.driven);
+        until(() -> plant.driven());
         stopEndsItSafe();
         assertThat(onScreen(() -> care.shareProperty().get())).isLessThan(1);
     }
@@ -152,20 +99,20 @@ final class StandFaultsTest extends WindowTest {
         });
         until(() -> !care.busyProperty().get());
         assertThat(onScreen(() -> care.headlineProperty().get().key())).isEqualTo("ui.stand.stopped");
-        assertThat(contactor.wasClosed).isFalse();
+        assertThat(plant.wasClosed()).isFalse();
     }
 
     private void stopEndsItSafe() throws Exception {
         long begin = System.currentTimeMillis();
         press(KeyCode.ESCAPE);
-        until(() -> !contactor.closed);
+        until(() -> !plant.closed());
         // A board whose link is only lost takes a second; a busy machine is allowed for.
         assertThat(System.currentTimeMillis() - begin)
                 .as("ms until the contactor is open")
                 .isLessThan(900);
         until(() -> !care.busyProperty().get());
-        assertThat(contactor.closed).isFalse();
-        assertThat(contactor.driven).isFalse();
+        assertThat(plant.closed()).isFalse();
+        assertThat(plant.driven()).isFalse();
         assertThat(onScreen(() -> care.headlineProperty().get().key())).isEqualTo("ui.stand.stopped");
         assertThat(onScreen(() -> care.rows().get(0).finding().key())).isEqualTo("ui.stand.safe.confirmed");
         assertThat(onScreen(() -> window.scene().lookup("#banner").isVisible())).isTrue();
@@ -205,12 +152,5 @@ final class StandFaultsTest extends WindowTest {
         press(KeyCode.F1);
         until(() -> watch.linkProperty().get() == LinkState.OFF);
         assertThat(onScreen(() -> watch.watchingProperty().get())).isFalse();
-    }
-
-    private void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
     }
 }

@@ -2,56 +2,26 @@ package org.pumpwright.host.ui.stand;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Optional;
-import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
-import org.pumpwright.host.ui.WindowTest;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.Mark;
 import org.pumpwright.host.ui.work.StandCareModel;
-import org.pumpwright.host.ui.work.StandWatchModel;
 
 /** The screen of the stand, on the simulated one. */
-final class StandScreenTest extends WindowTest {
-    @TempDir
-    Path records;
-
-    private BenchWindow window;
-    private StandWatchModel watch;
+final class StandScreenTest extends FramedTest {
     private StandCareModel care;
-    private Background background;
 
     @BeforeEach
     void build() throws Exception {
-        BenchServices services = services(records);
         var description = services.shelf().stand("simulated");
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            watch = new StandWatchModel(background, services.stands(), CLOCK);
-            watch.choose(description, Optional.empty());
-            window = frame(watch.ticks());
+        open(services.stands(), description, Optional.empty(), () -> {
             care = new StandCareModel(background, watch, services.stands(), services.shelf(), window.stop(), CLOCK);
             window.add(new StandScreen(window, watch, care));
-            return true;
-        });
-        show(window.scene(), 1280, 800);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            watch.stop();
-            background.close();
-            window.close();
             return true;
         });
     }
@@ -104,13 +74,5 @@ final class StandScreenTest extends WindowTest {
         assertThat(ScreenPictures.of(this, window, "stand-other")).isEmpty();
         press(KeyCode.F6);
         assertThat(onScreen(() -> window.scene().lookup("#prompt").isVisible())).isFalse();
-    }
-
-    private void press(KeyCode key) throws Exception {
-        Scene scene = window.scene();
-        onScreen(() -> {
-            press(scene, key);
-            return true;
-        });
     }
 }

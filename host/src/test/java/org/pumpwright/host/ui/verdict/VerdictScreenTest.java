@@ -11,10 +11,8 @@ import javafx.geometry.Bounds;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.pumpwright.host.app.Acceptance;
 import org.pumpwright.host.app.Complaint;
 import org.pumpwright.host.app.paper.PaperDesk;
@@ -25,15 +23,12 @@ import org.pumpwright.host.grade.Grade;
 import org.pumpwright.host.grade.Verdict;
 import org.pumpwright.host.record.RunRecord;
 import org.pumpwright.host.text.Language;
-import org.pumpwright.host.ui.BenchServices;
-import org.pumpwright.host.ui.BenchWindow;
+import org.pumpwright.host.ui.FramedTest;
 import org.pumpwright.host.ui.PaperText;
 import org.pumpwright.host.ui.ScreenPictures;
 import org.pumpwright.host.ui.SpokenTexts;
-import org.pumpwright.host.ui.WindowTest;
 import org.pumpwright.host.ui.control.VerdictBoard;
 import org.pumpwright.host.ui.history.RunsOnRecord;
-import org.pumpwright.host.ui.work.Background;
 import org.pumpwright.host.ui.work.Product;
 import org.pumpwright.host.ui.work.Row;
 import org.pumpwright.host.ui.work.VerdictModel;
@@ -41,33 +36,22 @@ import org.pumpwright.host.ui.work.WorkInHand;
 import org.pumpwright.host.ui.work.WorkOrder;
 
 /** What came of a run, and its papers, through the window. */
-final class VerdictScreenTest extends WindowTest {
+final class VerdictScreenTest extends FramedTest {
     private static final Acceptance.Job JOB =
             new Acceptance.Job(Optional.of(Complaint.LOW), true, Optional.empty(), Optional.of("C-77"));
 
-    @TempDir
-    Path records;
-
     private final List<Path> opened = new ArrayList<>();
-    private BenchServices services;
-    private BenchWindow window;
+    private final List<String> lookedAt = new ArrayList<>();
     private WorkInHand work;
     private VerdictModel model;
-    private Background background;
 
     @BeforeEach
     void build() throws Exception {
-        services = services(records);
         build(services.book());
     }
 
     private void build(RecordBook book) throws Exception {
-        if (window != null) {
-            close();
-        }
-        onScreen(() -> {
-            background = Background.threads(trouble -> window.trouble(trouble));
-            window = frame();
+        open(() -> {
             work = new WorkInHand();
             model = new VerdictModel(
                     background,
@@ -76,20 +60,9 @@ final class VerdictScreenTest extends WindowTest {
                     new AfterTheRun(book, services.shelf()),
                     new PaperDesk(book, services.home().resolve("fixtures"), records),
                     opened::add);
-            window.add(new VerdictScreen(window, model, true));
+            window.add(new VerdictScreen(window, model, Optional.of(lookedAt::add)));
             return true;
         });
-        show(window.scene(), 1280, 800);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        onScreen(() -> {
-            background.close();
-            window.close();
-            return true;
-        });
-        services.book().close();
     }
 
     private Acceptance.Result run(String fault) throws Exception {
@@ -109,13 +82,6 @@ final class VerdictScreenTest extends WindowTest {
             return true;
         });
         return result;
-    }
-
-    private void press(KeyCode key) throws Exception {
-        onScreen(() -> {
-            press(window.scene(), key);
-            return true;
-        });
     }
 
     private PaperText paper(KeyCode... keys) throws Exception {
@@ -140,6 +106,8 @@ final class VerdictScreenTest extends WindowTest {
         PaperText page = paper(KeyCode.F2);
 
         assertThat(onScreen(this::filed)).isEqualTo("ui.verdict.filed");
+        assertThat(onScreen(() -> window.scene().lookup(".pretence").isVisible()))
+                .isTrue();
         assertThat(page.words()).contains("FAIL").contains("DP-2512-0417").contains("Terry Tester");
         assertThat(page.attachments()).contains("record.json", "entry.json", "entry.sig");
         assertThat(page.widthMm()).isEqualTo(216);
@@ -154,6 +122,9 @@ final class VerdictScreenTest extends WindowTest {
         assertThat(ScreenPictures.of(this, window, "verdict-printed")).isEmpty();
         press(KeyCode.F4);
         assertThat(ScreenPictures.of(this, window, "verdict-papers")).isEmpty();
+        press(KeyCode.F6);
+        press(KeyCode.F5);
+        assertThat(lookedAt).containsExactly(result.record().id());
     }
 
     @Test
@@ -265,7 +236,8 @@ final class VerdictScreenTest extends WindowTest {
                 .localToScene(word.getParent().getLayoutBounds());
         Bounds shown = word.localToScene(word.getLayoutBounds());
         List<String> wrong = new ArrayList<>();
-        double capitals = word.getFont().getSize() * VerdictBoard.CAPITALS;
+        double capitals =
+                word.getFont().getSize() * word.getLocalToSceneTransform().getMyy() * VerdictBoard.CAPITALS;
         if (capitals < 1920 / 531.0 * 40) {
             wrong.add("%s is %.0f pixels high".formatted(word.getText(), capitals));
         }
