@@ -218,7 +218,7 @@ final class GuidedTest {
         return new StandException(
                 trouble,
                 stand.description().id(),
-                "%s Runs before it: %d, kept in %s; go on with 'pumpwright bucket --typed %s --bench ...'."
+                "%s Runs before it: %d, kept in %s. Go on with 'pumpwright bucket --typed %s --bench ...'."
                         .formatted(why, runs.size(), sheet, sheet));
     }
 

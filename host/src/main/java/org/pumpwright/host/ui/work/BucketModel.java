@@ -125,11 +125,20 @@ public final class BucketModel {
             StopButton stopping,
             UnitSystem units)
             throws OrderException, DataFileException, StandException {
-        if (scale.isEmpty()) {
-            return guide.carryOut(order, Optional.empty(), asked, watcher, stopping, units);
-        }
-        try (LineScale line = scales.opened(scale.get())) {
-            return guide.carryOut(order, Optional.of(line), asked, watcher, stopping, units);
+        try {
+            if (scale.isEmpty()) {
+                return guide.carryOut(order, Optional.empty(), asked, watcher, stopping, units);
+            }
+            try (LineScale line = scales.opened(scale.get())) {
+                return guide.carryOut(order, Optional.of(line), asked, watcher, stopping, units);
+            }
+        } catch (StandException e) {
+            if (e.trouble() == StandException.Trouble.INTERRUPTED) {
+                // Ended on purpose, which raises no trouble of its own; but where the runs before it are kept must be
+                // told.
+                background.onScreen(() -> background.trouble(Trouble.ended("bucket_ended", e.getMessage())));
+            }
+            throw e;
         }
     }
 

@@ -32,6 +32,14 @@ public record Trouble(Word what, Word remedy, String detail) {
         return new Trouble(Word.of(KEYS + name + ".what"), remedy, advice.was() ? advice.left() : detail);
     }
 
+    /** Something that was ended on purpose; the advice for the command line is left out, and no other screen is named. */
+    static Trouble ended(String name, String detail) {
+        return new Trouble(
+                Word.of(KEYS + name + ".what"),
+                Word.of(KEYS + name + ".do"),
+                CommandAdvice.in(detail).left());
+    }
+
     /** What an exception of a use case means to a person. */
     public static Trouble of(Throwable cause) {
         if (cause instanceof StandException stand) {

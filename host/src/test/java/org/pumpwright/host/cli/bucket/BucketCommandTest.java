@@ -421,7 +421,7 @@ final class BucketCommandTest {
         assertThat(bench.err())
                 .contains("was cut short: the bucket would run over")
                 .contains("The board says that it is safe.")
-                .contains("go on with 'pumpwright bucket --typed");
+                .contains("Go on with 'pumpwright bucket --typed");
     }
 
     private void refused(Path sheet, String message) {

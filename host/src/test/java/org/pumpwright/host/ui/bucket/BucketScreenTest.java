@@ -184,6 +184,9 @@ final class BucketScreenTest extends FramedTest {
         at(BucketStep.PLAN);
         assertThat(onScreen(() -> window.scene().lookup("#banner").isVisible())).isTrue();
         press(KeyCode.F8);
+        until(() -> ((Label) window.scene().lookup(".banner-detail")).getText().contains("Runs before it: 0, kept in"));
+        press(KeyCode.F8);
+        assertThat(onScreen(() -> window.scene().lookup("#banner").isVisible())).isFalse();
         press(KeyCode.F3);
         assertThat(onScreen(() -> model.setUp().planProperty().get().duties().size()))
                 .isEqualTo(5);
