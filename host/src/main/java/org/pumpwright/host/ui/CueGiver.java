@@ -53,7 +53,8 @@ final class CueGiver extends StackPane implements AutoCloseable {
         setId("cue");
         setMouseTransparent(true);
         setVisible(false);
-        setAlignment(Pos.TOP_CENTER);
+        // Where signals are switched on and off: there it covers neither the stand nor what is said.
+        setAlignment(Pos.BOTTOM_LEFT);
         word.getStyleClass().add("cue-word");
         getChildren().add(word);
         end.setOnFinished(over -> setVisible(false));
