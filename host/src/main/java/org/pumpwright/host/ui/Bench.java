@@ -2,6 +2,7 @@ package org.pumpwright.host.ui;
 
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.input.KeyCombination;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
@@ -89,6 +90,12 @@ public final class Bench implements AutoCloseable {
         stage.setMinWidth(1280);
         stage.setMinHeight(720);
         if (kiosk) {
+            // A display without a window manager knows no full screen: there the window is simply as large.
+            Rectangle2D display = javafx.stage.Screen.getPrimary().getBounds();
+            stage.setX(display.getMinX());
+            stage.setY(display.getMinY());
+            stage.setWidth(display.getWidth());
+            stage.setHeight(display.getHeight());
             stage.setFullScreenExitHint("");
             stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
             stage.setFullScreen(true);
